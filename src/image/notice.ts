@@ -1,0 +1,44 @@
+/** Every reason for which a photo is refused, with the sentence that says what to do. */
+export const REFUSALS = {
+  'empty-file': 'The file is empty: take the photo again or choose another file.',
+  'not-an-image': 'This is not a photo this program can read: choose a JPEG, PNG, WebP or AVIF file.',
+  truncated: 'The photo is cut short: copy it again from the camera, or take it again.',
+  'too-small': 'The photo is too small to measure: use one at least 200 pixels on its shorter side.',
+  'too-large': 'The photo is larger than this program can hold: save it at 50 megapixels or fewer.',
+  'no-stone': 'No stone was found: lay the stones apart on a plain tray and fill the picture with the tray.',
+  'no-ball': 'No reference ball was found: lay the dark glass ball in the tray, or point at it, or use a saved rig.',
+  'out-of-focus': 'The photo is out of focus: hold the camera steady, focus on the stones and take it again.',
+} as const;
+
+export type RefusalCode = keyof typeof REFUSALS;
+
+/** Every warning about a photo that was graded all the same. */
+export const WARNINGS = {
+  'ball-clipped': 'The highlight on the ball is clipped, so gloss is less certain: take the photo darker.',
+  'low-resolution': 'Few pixels per millimeter: small pits can be missed; go closer or photograph fewer stones.',
+  'stone-cut-off': 'A stone touches the edge of the photo and was only partly seen.',
+  'lamp-too-large': 'The lamp looks too large to tell gloss from mirror: halve it or double its distance.',
+  blurred: 'The photo is slightly blurred: near-mirror finishes are less certain.',
+} as const;
+
+export type WarningCode = keyof typeof WARNINGS;
+
+export interface Warning {
+  readonly code: WarningCode;
+  readonly message: string;
+}
+
+/** A photo that cannot be graded; `message` is the whole sentence shown to the person. */
+export class Refusal extends Error {
+  readonly code: RefusalCode;
+  constructor(code: RefusalCode) {
+    super(REFUSALS[code]);
+    this.name = 'Refusal';
+    this.code = code;
+  }
+}
+
+/** Builds the warning of a code. */
+export function warning(code: WarningCode): Warning {
+  return { code, message: WARNINGS[code] };
+}
