@@ -1,0 +1,52 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig } from 'vitest/config';
+import { CHROMIUM_SWITCHES, findChromium } from './chromium.mjs';
+import { enginePlugins } from './plugins/enginePlugins.ts';
+
+const repository = fileURLToPath(new URL('..', import.meta.url));
+const chromium = findChromium();
+
+export default defineConfig({
+  root: repository,
+  cacheDir: `${repository}node_modules/.vitest`,
+  test: {
+    projects: [
+      {
+        extends: true,
+        plugins: enginePlugins(),
+        test: {
+          name: 'node',
+          environment: 'node',
+          server: { deps: { inline: [/file-url:/] } },
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          testTimeout: 60_000,
+          maxWorkers: 2,
+        },
+      },
+      {
+        extends: true,
+        plugins: [react(), ...enginePlugins()],
+        worker: { format: 'es', plugins: enginePlugins },
+        optimizeDeps: { exclude: ['onnxruntime-web', 'opencv-wasm'] },
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.browser.test.{ts,tsx}'],
+          testTimeout: 120_000,
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            viewport: { width: 390, height: 844 },
+            provider: playwright({
+              launchOptions: { args: CHROMIUM_SWITCHES, ...(chromium ? { executablePath: chromium } : {}) },
+            }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+    ],
+  },
+});
