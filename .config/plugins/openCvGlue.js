@@ -51,7 +51,7 @@ function craftInvokerFunction(humanName, argTypes, classType, invoker, target) {
     const wired = values.map((value, i) => wiredTypes[i].toWireType(destructors, value));
     const result = invoker(target, ...wired);
     if (needsStack) runDestructors(destructors);
-    else wiredTypes.forEach((type, i) => type.destructorFunction?.(wired[i]));
+    else for (const [i, type] of wiredTypes.entries()) type.destructorFunction?.(wired[i]);
     return returnType.name === 'void' ? undefined : returnType.fromWireType(result);
   };
   return Object.defineProperty(invoke, 'name', { value: makeLegalFunctionName(humanName) });

@@ -29,14 +29,12 @@ export interface CvPoint {
 /** The part of OpenCV's interface used here; names are OpenCV's own. */
 export interface OpenCv {
   readonly CV_8UC1: number;
-  readonly CV_8UC3: number;
   readonly CV_32SC1: number;
-  readonly CV_32SC2: number;
+  readonly CV_32FC2: number;
   readonly CV_32FC1: number;
   readonly CV_32FC3: number;
   readonly INTER_AREA: number;
   readonly BORDER_REFLECT_101: number;
-  readonly BORDER_CONSTANT: number;
   readonly MORPH_OPEN: number;
   readonly MORPH_CLOSE: number;
   readonly MORPH_TOPHAT: number;
@@ -55,7 +53,6 @@ export interface OpenCv {
   readonly Mat: new (rows?: number, columns?: number, type?: number) => Mat;
   readonly MatVector: new () => MatVector;
   readonly Size: new (width: number, height: number) => CvSize;
-  readonly Point: new (x: number, y: number) => CvPoint;
   resize(from: Mat, to: Mat, size: CvSize, fx: number, fy: number, interpolation: number): void;
   GaussianBlur(from: Mat, to: Mat, size: CvSize, sigmaX: number, sigmaY: number, border: number): void;
   getStructuringElement(shape: number, size: CvSize): Mat;
@@ -69,7 +66,6 @@ export interface OpenCv {
     type: number,
   ): number;
   distanceTransform(from: Mat, to: Mat, distance: number, maskSize: number): void;
-  watershed(from: Mat, markers: Mat): void;
   findContours(from: Mat, contours: MatVector, hierarchy: Mat, mode: number, method: number): void;
   contourArea(contour: Mat): number;
   minAreaRect(points: Mat): { center: CvPoint; size: CvSize; angle: number };

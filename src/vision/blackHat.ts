@@ -1,0 +1,15 @@
+import type { Raster } from '../image/raster';
+import { grayMorphology } from './grayMorphology';
+import type { OpenCv } from './openCvShape';
+
+/**
+ * How far each pixel lies below its surroundings: shows dark details narrower than a square window.
+ *
+ * @param raster - One channel.
+ * @param sizePx - Side of the window, an odd whole number of pixels.
+ * @returns Closing minus picture, ≥ 0, same unit.
+ * @throws RangeError for another number of channels or another size.
+ */
+export function blackHat(cv: OpenCv, raster: Raster, sizePx: number): Raster {
+  return grayMorphology(cv, raster, cv.MORPH_BLACKHAT, sizePx);
+}
