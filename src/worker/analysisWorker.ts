@@ -1,0 +1,43 @@
+import { analyzePhoto } from '../analysis/analyzePhoto';
+import type { Stage } from '../analysis/options';
+import { Refusal } from '../image/notice';
+import { openOpenCv } from '../vision/openCv';
+import { decodePhoto } from './decodePhoto';
+import type { Answer, Order } from './messages';
+import { nextTurn } from './nextTurn';
+
+/** The module worker: decodes and measures one photo at a time, and can be told to stop in between. */
+
+let isStopping = false;
+
+addEventListener('message', async ({ data: order }: MessageEvent<Order>) => {
+  if (order.kind === 'stop') {
+    isStopping = true;
+    return;
+  }
+  isStopping = false;
+  answer(await analyze(order).catch(answerOfError));
+});
+
+async function analyze({ file, options }: Extract<Order, { kind: 'analyze' }>): Promise<Answer> {
+  await watch('decode', 0);
+  const [cv, photo] = await Promise.all([openOpenCv(), decodePhoto(file)]);
+  await watch('decode', 1);
+  return { kind: 'done', report: await analyzePhoto(photo, options, cv, watch) };
+}
+
+async function watch(stage: Stage, share: number): Promise<void> {
+  answer({ kind: 'progress', stage, share });
+  await nextTurn();
+  if (isStopping) throw new DOMException('The analysis was stopped.', 'AbortError');
+}
+
+function answerOfError(error: unknown): Answer {
+  if (error instanceof Refusal) return { kind: 'refused', code: error.code };
+  if (error instanceof DOMException && error.name === 'AbortError') return { kind: 'stopped' };
+  return { kind: 'failed', message: error instanceof Error ? error.message : String(error) };
+}
+
+function answer(message: Answer): void {
+  self.postMessage(message);
+}

@@ -1,0 +1,16 @@
+import type { AnalysisOptions, Stage } from '../analysis/options';
+import type { PhotoReport } from '../analysis/report';
+import type { RefusalCode } from '../image/notice';
+
+/** What a page asks of the analysis worker: one photo at a time. */
+export type Order =
+  | { readonly kind: 'analyze'; readonly file: Blob; readonly options: AnalysisOptions }
+  | { readonly kind: 'stop' };
+
+/** What the worker answers: any number of `progress`, then one of the others. */
+export type Answer =
+  | { readonly kind: 'progress'; readonly stage: Stage; readonly share: number }
+  | { readonly kind: 'done'; readonly report: PhotoReport }
+  | { readonly kind: 'refused'; readonly code: RefusalCode }
+  | { readonly kind: 'stopped' }
+  | { readonly kind: 'failed'; readonly message: string };
