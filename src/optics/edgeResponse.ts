@@ -46,5 +46,7 @@ function windowed(lineSpread: Float64Array): Float64Array {
     if (Math.abs(lineSpread[sample]!) > Math.abs(lineSpread[peak]!)) peak = sample;
   }
   const reach = Math.max(peak, lineSpread.length - 1 - peak);
-  return lineSpread.map((value, sample) => value * (0.54 + 0.46 * Math.cos((Math.PI * (sample - peak)) / reach)));
+  return lineSpread.map(
+    (value, sample) => value * (0.54 + 0.46 * Math.cos((Math.PI * (sample - peak)) / reach)),
+  );
 }

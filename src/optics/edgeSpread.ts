@@ -6,9 +6,9 @@ export const EDGE_SAMPLES_PER_PX = 4;
 /**
  * Brightness against the distance from a slanted edge, four samples a pixel.
  *
- * Every pixel is put into a bin by its distance at right angles to the edge; a bin is the mean of its
- * pixels. Only a whole number of the edge's crossings of the pixel grid is used, so that every phase
- * of the grid counts equally. Empty bins are filled from their neighbors.
+ * Every pixel is put into a bin by its distance at right angles to the edge; a bin has the mean
+ * brightness and the mean distance of its pixels, and the samples are read off between them. Only a whole number of the edge's crossings of the pixel grid is used, so that every phase
+ * of the grid counts equally.
  *
  * @param region - Linear light, any scale.
  * @param line - The edge in that region; it must drift by at least one column over the rows.
@@ -28,30 +28,43 @@ export function edgeSpread(region: EdgeRegion, line: EdgeLine): Float64Array {
   const firstRow = Math.floor((height - rows) / 2);
   const cosine = 1 / Math.hypot(1, line.columnsPerRow);
   const half = Math.floor((EDGE_SAMPLES_PER_PX * width * cosine) / 2);
-  const sums = new Float64Array(2 * half + 1);
-  const counts = new Float64Array(2 * half + 1);
+  const bins: EdgeBin[] = Array.from({ length: 2 * half + 1 }, () => ({
+    pixels: 0,
+    distance: 0,
+    brightness: 0,
+  }));
   for (let row = firstRow; row < firstRow + rows; row++) {
     const edge = line.columnAtTop + line.columnsPerRow * row;
     for (let column = 0; column < width; column++) {
-      const bin = half + Math.round(EDGE_SAMPLES_PER_PX * (column - edge) * cosine);
-      if (bin < 0 || bin > 2 * half) continue;
-      sums[bin]! += data[row * width + column]!;
-      counts[bin]! += 1;
+      const distance = half + EDGE_SAMPLES_PER_PX * (column - edge) * cosine;
+      const bin = bins[Math.round(distance)];
+      if (!bin) continue;
+      bin.pixels += 1;
+      bin.distance += distance;
+      bin.brightness += data[row * width + column]!;
     }
   }
-  return filled(sums, counts);
+  return samplesOf(bins);
 }
 
-function filled(sums: Float64Array, counts: Float64Array): Float64Array {
-  const known = Array.from(counts.keys()).filter((bin) => counts[bin]! > 0);
-  const spread = new Float64Array(sums.length);
-  let next = 0;
-  for (let bin = 0; bin < sums.length; bin++) {
-    while (next < known.length - 1 && known[next]! < bin) next++;
-    const after = known[next]!;
-    const before = after <= bin ? after : (known[next - 1] ?? after);
-    const share = after > before ? (bin - before) / (after - before) : 0;
-    spread[bin] = (1 - share) * (sums[before]! / counts[before]!) + share * (sums[after]! / counts[after]!);
-  }
-  return spread;
+/** Sums over the pixels of one quarter-pixel bin; distance in samples from the left end. */
+interface EdgeBin {
+  pixels: number;
+  distance: number;
+  brightness: number;
+}
+
+/** Straight lines between the mean points of the bins that hold pixels, read at whole samples. */
+function samplesOf(bins: readonly EdgeBin[]): Float64Array {
+  const points = bins
+    .filter(({ pixels }) => pixels > 0)
+    .map(({ pixels, distance, brightness }) => ({ at: distance / pixels, value: brightness / pixels }));
+  let next = 1;
+  return Float64Array.from(bins.keys(), (sample) => {
+    while (next < points.length - 1 && points[next]!.at < sample) next++;
+    const before = points[next - 1]!;
+    const after = points[next]!;
+    const share = Math.min(1, Math.max(0, (sample - before.at) / (after.at - before.at)));
+    return before.value + share * (after.value - before.value);
+  });
 }

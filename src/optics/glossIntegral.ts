@@ -1,5 +1,5 @@
-import { GAUSS_LEGENDRE_4 } from './gaussLegendre';
 import { fresnelReflectance } from './fresnelReflectance';
+import { GAUSS_LEGENDRE_4 } from './gaussLegendre';
 import { GLOSS_STANDARD_INDEX, type GlossAngleDeg } from './glossGeometry';
 import { type ReceptorRay, receptorRays } from './receptorRays';
 import { smithShadowing } from './smithShadowing';

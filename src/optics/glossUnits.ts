@@ -1,5 +1,5 @@
-import { glossIntegral } from './glossIntegral';
 import type { GlossAngleDeg } from './glossGeometry';
+import { glossIntegral } from './glossIntegral';
 
 /** Roughnesses at which a curve is integrated: the logarithm runs evenly from the smoothest to 1. */
 const SMOOTHEST = 1e-4;

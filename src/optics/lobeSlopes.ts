@@ -18,7 +18,7 @@ export function lobeSlopes(uOverA: number, alphaOverA: number): LobeSlopes {
   const q = alphaOverA;
   const t = q * q + uOverA * uOverA - 1;
   const hSquared = t * t + 4 * q * q;
-  const scale = 2 * q / (hSquared * Math.sqrt(hSquared));
+  const scale = (2 * q) / (hSquared * Math.sqrt(hSquared));
   return {
     byDistance: -2 * q * uOverA * scale,
     byRoughness: (t - 2 * q * q) * scale,

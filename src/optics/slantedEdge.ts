@@ -1,4 +1,4 @@
-import { edgeLine, type EdgeRegion } from './edgeLine';
+import { type EdgeRegion, edgeLine } from './edgeLine';
 import { edgeResponse, type ResponsePoint } from './edgeResponse';
 import { EDGE_SAMPLES_PER_PX, edgeSpread } from './edgeSpread';
 
