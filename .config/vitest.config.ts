@@ -28,6 +28,19 @@ export default defineConfig({
       },
       {
         extends: true,
+        plugins: enginePlugins(),
+        test: {
+          name: 'served',
+          environment: 'node',
+          include: ['tests/browser/**/*.served.test.ts'],
+          globalSetup: `${repository}tests/helpers/serveAppOnce.ts`,
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
         plugins: [react(), ...enginePlugins()],
         worker: { format: 'es', plugins: enginePlugins },
         optimizeDeps: { exclude: ['onnxruntime-web', 'opencv-wasm'] },

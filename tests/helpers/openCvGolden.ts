@@ -8,15 +8,6 @@ export const GRAY = rasterOf(golden.gray);
 export const COLOR = rasterOf(golden.color);
 export const MASK: Mask = { ...golden.mask, data: Uint8Array.from(golden.mask.data) };
 
-/** Largest difference between values and their reference. */
-export function largestDifference(values: ArrayLike<number>, reference: readonly number[]): number {
-  if (values.length !== reference.length) return Number.POSITIVE_INFINITY;
-  return reference.reduce(
-    (largest, expected, i) => Math.max(largest, Math.abs(expected - (values[i] ?? Number.NaN))),
-    0,
-  );
-}
-
 function rasterOf(listed: { width: number; height: number; channels: number; data: number[] }): Raster {
   return { ...listed, channels: listed.channels === 3 ? 3 : 1, data: Float32Array.from(listed.data) };
 }

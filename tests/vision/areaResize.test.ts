@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import { areaResize } from '../../src/vision/areaResize';
 import { openOpenCv } from '../../src/vision/openCv';
 import { drawRaster } from '../helpers/drawRaster';
-import { COLOR, GRAY, golden, largestDifference } from '../helpers/openCvGolden';
+import { largestDifference } from '../helpers/largestDifference';
+import { COLOR, GRAY, golden } from '../helpers/openCvGolden';
 
 const cv = await openOpenCv();
 

@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import { distanceToEdge } from '../../src/vision/distanceToEdge';
 import { openOpenCv } from '../../src/vision/openCv';
 import { drawMask } from '../helpers/drawMask';
-import { golden, largestDifference, MASK } from '../helpers/openCvGolden';
+import { largestDifference } from '../helpers/largestDifference';
+import { golden, MASK } from '../helpers/openCvGolden';
 
 const cv = await openOpenCv();
 

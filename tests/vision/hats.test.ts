@@ -4,7 +4,8 @@ import { blackHat } from '../../src/vision/blackHat';
 import { openOpenCv } from '../../src/vision/openCv';
 import { topHat } from '../../src/vision/topHat';
 import { drawRaster } from '../helpers/drawRaster';
-import { COLOR, GRAY, golden, largestDifference } from '../helpers/openCvGolden';
+import { largestDifference } from '../helpers/largestDifference';
+import { COLOR, GRAY, golden } from '../helpers/openCvGolden';
 
 const cv = await openOpenCv();
 

@@ -1,0 +1,26 @@
+import { Tensor } from 'onnxruntime-web/wasm';
+import { gaussianBlur } from '../../../src/vision/gaussianBlur';
+import { openOpenCv } from '../../../src/vision/openCv';
+import { openOnnx } from '../../../src/vision/openOnnx';
+import convolution from '../../golden/convolution.json';
+import modelUrl from '../../golden/convolution.onnx?url';
+import { GRAY } from '../../helpers/openCvGolden';
+import type { EnginesAnswer } from './askEngines';
+
+async function run(): Promise<EnginesAnswer> {
+  const blurred = gaussianBlur(await openOpenCv(), GRAY, 1.3).data;
+  const session = await openOnnx(modelUrl);
+  const picture = new Tensor('float32', Float32Array.from(convolution.picture), convolution.shape);
+  const { features } = await session.run({ picture });
+  if (!features) throw new Error('The network gave no features.');
+  return {
+    blurred: [...blurred],
+    features: [...(features.data as Float32Array)],
+    isIsolated: globalThis.crossOriginIsolated,
+  };
+}
+
+run().then(
+  (answer) => self.postMessage(answer),
+  (error: unknown) => self.postMessage({ failed: String(error) }),
+);
