@@ -7,5 +7,7 @@ export async function photoFile(
 ): Promise<Buffer> {
   const noise = { type: 'gaussian', mean: 128, sigma: 20 } as const;
   const create = { width, height, channels: 3, background: '#808080', noise } as const;
-  return sharp({ create }).toFormat(format as keyof FormatEnum, settings).toBuffer();
+  return sharp({ create })
+    .toFormat(format as keyof FormatEnum, settings)
+    .toBuffer();
 }
