@@ -1,0 +1,31 @@
+/** Roughness of a highlight under the assumption of one refractive index. */
+export interface RoughnessAtIndex {
+  readonly n: number;
+  /** GGX roughness, unitless. */
+  readonly alpha: number;
+  /** Ends of the 90 % interval. */
+  readonly alphaLow: number;
+  readonly alphaHigh: number;
+}
+
+/** A flaw as far as grading needs it. */
+export interface MeasuredFlaw {
+  readonly kind: 'pit' | 'fracture' | 'chip' | 'scratch';
+  readonly diameterMm?: number;
+  readonly lengthMm?: number;
+  /** 0 to 1. */
+  readonly confidence: number;
+}
+
+/** A stone as far as grading needs it; what a photo's report holds of each stone fits it. */
+export interface MeasuredStone {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly areaMm2: number;
+  /** True when the photo's edge cuts the stone off. */
+  readonly cutOff: boolean;
+  readonly highlight: { readonly byIndex: readonly RoughnessAtIndex[] } | null;
+  readonly flaws: readonly MeasuredFlaw[];
+  /** Surface inspected for flaws, foreshortening undone. */
+  readonly inspectedCm2: number;
+}
