@@ -1,0 +1,194 @@
+import { luminance } from '../image/luminance';
+import type { Raster } from '../image/raster';
+import { fresnelReflectance } from '../optics/fresnelReflectance';
+import { lobeShare } from '../optics/lobeShare';
+import { combine, cross, dot, normalize, type Vector } from '../optics/vector';
+import { blurGaussian } from './blurGaussian';
+import type { Circle } from './circleFit';
+import { leastSquares } from './leastSquares';
+import { CLIPPED_FROM } from './stoneHighlight';
+
+/** Everything the lamp's image in the reference ball tells. */
+export interface BallLamp {
+  /** Unit vector to the lamp: x right, y up, z along the camera's axis. */
+  readonly direction: Vector;
+  readonly angularDiameterDeg: number;
+  /** Half-vector radius: tangent of a quarter of the angular diameter. */
+  readonly sourceSlope: number;
+  /** Radiance of the lamp's image in a perfect mirror, unit of the raster. */
+  readonly lampRadiance: number;
+  /** The lamp's color: red, green and blue over their luminance. */
+  readonly color: readonly [number, number, number];
+  /** Standard deviation of the camera's point spread, pixels. */
+  readonly blurPx: number;
+  /** Share of the highlight's disc at which the camera was at its limit, 0 to 1. */
+  readonly clippedShare: number;
+}
+
+/** Refractive index of the reference ball: soda-lime glass (handbook value, from memory). */
+export const BALL_INDEX = 1.52;
+const OVERSAMPLING = 3;
+/** Roughness given to the ball so that its lamp disc has no infinitely sharp edge in the samples, in lamp radii. */
+const NEARLY_MIRROR = 0.02;
+/** ln of the expected blur, pixels, and its spread: cameras and JPEG rarely leave the range from 0.3 to 2. */
+const BLUR_PRIOR = { mean: Math.log(0.7), sd: 0.8 };
+
+/**
+ * Reads lamp direction, lamp size, mirror radiance and camera blur from the highlight in a polished glass ball.
+ *
+ * The lamp's mirror image on a sphere of known radius is a disc in surface-normal angle, blurred by the
+ * camera; center, radius, height and blur are fitted together.
+ *
+ * @param crop - RGB raster around the ball in linear light.
+ * @param ball - The ball's circle in the crop, radius > 6 px.
+ * @param view - Unit vector from the ball to the camera.
+ * @returns The reading, or null when no highlight stands out of the dark glass.
+ */
+export function ballLamp(crop: Raster, ball: Circle, view: Vector): BallLamp | null {
+  const light = luminance(crop);
+  const spot = brightestInside(light, ball);
+  if (!spot) return null;
+  const frame = ballFrame(ball, view);
+  const fit = fitDisc(light, ball, frame, spot);
+  if (!fit) return null;
+  const half = fit.center;
+  const direction = normalize(combine([2 * dot(half, view), half], [-1, view]));
+  return {
+    direction,
+    angularDiameterDeg: (4 * Math.atan(fit.sourceSlope) * 180) / Math.PI,
+    sourceSlope: fit.sourceSlope,
+    lampRadiance: fit.height / fresnelReflectance(BALL_INDEX, dot(half, view)),
+    color: lampColor(crop, spot, fit.radiusPx),
+    blurPx: fit.blurPx,
+    clippedShare: fit.clippedShare,
+  };
+}
+
+interface Spot {
+  readonly row: number;
+  readonly column: number;
+  readonly peak: number;
+  readonly floor: number;
+  readonly radiusPx: number;
+}
+
+function brightestInside(light: Raster, ball: Circle): Spot | null {
+  const inside: { row: number; column: number; value: number }[] = [];
+  for (let row = 0; row < light.height; row++) {
+    for (let column = 0; column < light.width; column++) {
+      if (Math.hypot(row - ball.row, column - ball.column) > 0.8 * ball.radiusPx) continue;
+      inside.push({ row, column, value: light.data[row * light.width + column]! });
+    }
+  }
+  if (inside.length < 30) return null;
+  inside.sort((a, b) => b.value - a.value);
+  const top = inside[0]!;
+  const floor = inside[inside.length >> 1]!.value;
+  const level = floor + 0.5 * (top.value - floor);
+  const reach = 0.4 * ball.radiusPx;
+  const bright = inside.filter(
+    (p) => p.value > level && Math.hypot(p.row - top.row, p.column - top.column) < reach,
+  );
+  if (top.value < 3 * floor + 0.01 || bright.length < 3) return null;
+  const mean = (key: 'row' | 'column') => bright.reduce((sum, p) => sum + p[key], 0) / bright.length;
+  const radiusPx = Math.sqrt(bright.length / Math.PI);
+  return { row: mean('row'), column: mean('column'), peak: top.value, floor, radiusPx };
+}
+
+/** Surface normal of the ball at a place in the picture. */
+type NormalAt = (row: number, column: number) => Vector;
+
+function ballFrame(ball: Circle, view: Vector): NormalAt {
+  const right = normalize(cross([0, 1, 0], view));
+  const up = cross(view, right);
+  return (row, column) => {
+    const x = (column - ball.column) / ball.radiusPx;
+    const y = (ball.row - row) / ball.radiusPx;
+    const out = Math.sqrt(Math.max(1e-6, 1 - x * x - y * y));
+    return combine([x, right], [y, up], [out, view]);
+  };
+}
+
+interface DiscFit {
+  readonly center: Vector;
+  readonly sourceSlope: number;
+  readonly height: number;
+  readonly blurPx: number;
+  readonly radiusPx: number;
+  readonly clippedShare: number;
+}
+
+function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): DiscFit | null {
+  const reach = Math.ceil(1.9 * spot.radiusPx + 4);
+  const top = Math.round(spot.row) - reach;
+  const left = Math.round(spot.column) - reach;
+  const side = 2 * reach + 1;
+  if (top < 0 || left < 0 || top + side > light.height || left + side > light.width) return null;
+  const measured = Float64Array.from({ length: side * side }, (_, i) => {
+    return light.data[(top + Math.floor(i / side)) * light.width + left + (i % side)]!;
+  });
+  const draw = (p: Float64Array) => drawDisc(p, side, top, left, normalAt);
+  const residuals = (p: Float64Array, into: Float64Array) => {
+    const model = draw(p);
+    const sd = 0.004 + 0.01 * spot.peak;
+    for (let i = 0; i < measured.length; i++) {
+      const over = measured[i]! >= CLIPPED_FROM && model[i]! > measured[i]!;
+      into[i] = over ? 0 : (model[i]! - measured[i]!) / sd;
+    }
+    into[measured.length] = (p[4]! - BLUR_PRIOR.mean) / BLUR_PRIOR.sd;
+  };
+  const slope = spot.radiusPx / ball.radiusPx;
+  const start = [spot.row, spot.column, Math.log(slope), Math.log(spot.peak), Math.log(0.7), spot.floor];
+  const steps = [0.05, 0.05, 0.02, 0.02, 0.02, 0.001];
+  const settings = { steps, maxIterations: 40, tolerance: 1e-6 };
+  const { parameters: p } = leastSquares(residuals, measured.length + 1, start, settings);
+  const inside = Math.PI * spot.radiusPx ** 2;
+  const clipped = measured.reduce((sum, value) => sum + (value >= CLIPPED_FROM ? 1 : 0), 0);
+  return {
+    center: normalAt(p[0]!, p[1]!),
+    sourceSlope: Math.exp(p[2]!),
+    height: Math.exp(p[3]!),
+    blurPx: Math.exp(p[4]!),
+    radiusPx: spot.radiusPx,
+    clippedShare: Math.min(1, clipped / inside),
+  };
+}
+
+/** Draws height · disc + floor for parameters [row, column, ln slope, ln height, ln blur, floor]. */
+function drawDisc(p: Float64Array, side: number, top: number, left: number, normalAt: NormalAt): Float64Array {
+  const q = OVERSAMPLING;
+  const center = normalAt(p[0]!, p[1]!);
+  const sourceSlope = Math.exp(p[2]!);
+  const fine = new Float64Array(side * side * q * q);
+  for (let y = 0, i = 0; y < side * q; y++) {
+    for (let x = 0; x < side * q; x++, i++) {
+      const cosine = dot(normalAt(top + (y + 0.5) / q - 0.5, left + (x + 0.5) / q - 0.5), center);
+      const tangent = Math.sqrt(Math.max(0, 1 / (cosine * cosine) - 1));
+      fine[i] = lobeShare(tangent / sourceSlope, NEARLY_MIRROR);
+    }
+  }
+  blurGaussian(fine, side * q, side * q, Math.exp(p[4]!) * q);
+  const model = new Float64Array(side * side).fill(p[5]!);
+  const share = Math.exp(p[3]!) / (q * q);
+  for (let y = 0, i = 0; y < side * q; y++) {
+    const into = Math.floor(y / q) * side;
+    for (let x = 0; x < side * q; x++, i++) model[into + Math.floor(x / q)]! += share * fine[i]!;
+  }
+  return model;
+}
+
+/** Mean color of the highlight's middle; white when the camera was at its limit there. */
+function lampColor(crop: Raster, spot: Spot, radiusPx: number): [number, number, number] {
+  const sums: [number, number, number] = [0, 0, 0];
+  const reach = Math.max(1, 0.6 * radiusPx);
+  for (let row = 0; row < crop.height; row++) {
+    for (let column = 0; column < crop.width; column++) {
+      if (Math.hypot(row - spot.row, column - spot.column) > reach) continue;
+      const i = 3 * (row * crop.width + column);
+      if (Math.max(crop.data[i]!, crop.data[i + 1]!, crop.data[i + 2]!) >= CLIPPED_FROM) return [1, 1, 1];
+      for (let c = 0; c < 3; c++) sums[c]! += crop.data[i + c]!;
+    }
+  }
+  const white = 0.2126 * sums[0] + 0.7152 * sums[1] + 0.0722 * sums[2];
+  return [sums[0] / white, sums[1] / white, sums[2] / white];
+}

@@ -1,0 +1,58 @@
+import type { Raster } from '../image/raster';
+import { type Circle, type CircleFit, circleFit } from './circleFit';
+import { samplePixel } from './samplePixel';
+
+const RAYS = 240;
+/** The rim is sought this far to both sides of the expected radius. */
+const SEARCH = 0.14;
+/** Rays whose steepest rise is below this share of the usual rise carry no edge (the ball's own shadow). */
+const LEAST_RISE = 0.35;
+
+/**
+ * Finds the reference ball's rim to a fraction of a pixel.
+ *
+ * Along each ray the steepest rise from dark glass to bright tray is located between pixels, and a circle
+ * is fitted to the rises; the side in the ball's own shadow has none and is left out.
+ *
+ * @param light - One-channel radiance around the ball, full size.
+ * @param start - Circle within about a tenth of the right radius.
+ * @returns The circle with the share of rays on it, or null when there is no such rim.
+ */
+export function ballRim(light: Raster, start: Circle): CircleFit | null {
+  let circle: CircleFit | null = { ...start, onCircle: 0 };
+  for (const search of [SEARCH, SEARCH / 2, SEARCH / 3]) {
+    const rises: Rise[] = Array.from({ length: RAYS }, (_, i) =>
+      steepestRise(light, circle!, (2 * Math.PI * i) / RAYS, search),
+    );
+    const usual = rises.map((rise) => rise.height).sort((a, b) => a - b)[Math.floor(0.75 * RAYS)]!;
+    if (!(usual > 0)) return null;
+    const points = rises.filter((rise) => rise.height > LEAST_RISE * usual).map((rise) => rise.point);
+    circle = circleFit(points, circle);
+    if (!circle) return null;
+    circle = { ...circle, onCircle: (circle.onCircle * points.length) / RAYS };
+  }
+  return circle;
+}
+
+interface Rise {
+  readonly point: readonly [number, number];
+  /** Slope of radiance along the ray, per pixel. */
+  readonly height: number;
+}
+
+function steepestRise(light: Raster, circle: Circle, angle: number, search: number): Rise {
+  const down = Math.sin(angle);
+  const right = Math.cos(angle);
+  const pitch = 0.5;
+  const first = circle.radiusPx * (1 - search);
+  const count = Math.max(5, Math.ceil((2 * search * circle.radiusPx) / pitch));
+  const at = (r: number) => samplePixel(light, circle.row + r * down, circle.column + r * right);
+  const slopes = Array.from({ length: count }, (_, i) => at(first + i * pitch + 1) - at(first + i * pitch - 1));
+  let k = 1;
+  for (let i = 2; i < count - 1; i++) if (slopes[i]! > slopes[k]!) k = i;
+  const [before, here, after] = [slopes[k - 1]!, slopes[k]!, slopes[k + 1]!];
+  const bend = before - 2 * here + after;
+  const shift = bend < 0 ? Math.max(-0.5, Math.min(0.5, (0.5 * (before - after)) / bend)) : 0;
+  const r = first + (k + shift) * pitch;
+  return { point: [circle.row + r * down, circle.column + r * right], height: here / 2 };
+}

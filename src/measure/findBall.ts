@@ -1,0 +1,124 @@
+import type { Raster } from '../image/raster';
+import type { Circle } from './circleFit';
+import { samplePixel } from './samplePixel';
+
+/** A place where the reference ball may lie. */
+export interface BallCandidate extends Circle {
+  /** Share of the circle with a clear step from dark inside to bright outside, weighted by its height, 0 to 1. */
+  readonly score: number;
+}
+
+/** Smallest ball, small-picture pixels, and largest, share of the picture's shorter side. */
+const RADIUS_RANGE = { leastPx: 7, mostShare: 0.3 };
+const RADIUS_STEP = 1.1;
+const ANGLES = 48;
+/** Bright spots looked at. */
+const MOST_SPOTS = 24;
+/** The highlight of a lamp up to 75° off the camera lies within 0.61 radii of the center; the ball's is sought as far. */
+const HIGHLIGHT_REACH = 0.66;
+/** Step in ln radiance that counts as a full edge. */
+const FULL_STEP = 0.7;
+const LEAST_SCORE = 0.3;
+
+/**
+ * Looks for dark, round things with one small bright highlight in a small picture of the tray.
+ *
+ * @param light - One-channel radiance, 0 to 1, of the whole photo made small.
+ * @param near - A point on the ball when a person showed it; then only circles around it are tried.
+ * @returns Circles, best first; empty when nothing looks like a ball.
+ */
+export function findBall(light: Raster, near: { row: number; column: number } | null): BallCandidate[] {
+  const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0.002))) };
+  const found: BallCandidate[] = [];
+  for (const spot of brightSpots(light)) {
+    const best = bestCircle(logLight, spot, near);
+    if (best && best.score >= LEAST_SCORE) found.push(best);
+  }
+  found.sort((a, b) => b.score - a.score);
+  return found.filter((ball, i) => !found.slice(0, i).some((other) => distance(other, ball) < other.radiusPx));
+}
+
+const distance = (a: { row: number; column: number }, b: { row: number; column: number }) =>
+  Math.hypot(a.row - b.row, a.column - b.column);
+
+/** Brightest pixels that stand well above what lies a few pixels away. */
+function brightSpots(light: Raster): { row: number; column: number }[] {
+  const { width, height, data } = light;
+  const spots: { row: number; column: number; value: number }[] = [];
+  for (let y = 3; y < height - 3; y++) {
+    for (let x = 3; x < width - 3; x++) {
+      const i = y * width + x;
+      const value = data[i]!;
+      if (value < 0.02 || value < neighborhoodMax(data, i, width)) continue;
+      const around = Math.min(data[i - 3]!, data[i + 3]!, data[i - 3 * width]!, data[i + 3 * width]!);
+      if (value > 1.8 * around) spots.push({ row: y, column: x, value });
+    }
+  }
+  return spots.sort((a, b) => b.value - a.value).slice(0, MOST_SPOTS);
+}
+
+function neighborhoodMax(data: Float32Array, i: number, width: number): number {
+  let most = 0;
+  for (const offset of [-width - 1, -width, -width + 1, -1, 1, width - 1, width, width + 1]) {
+    most = Math.max(most, data[i + offset]!);
+  }
+  return most;
+}
+
+function bestCircle(
+  logLight: Raster,
+  spot: { row: number; column: number },
+  near: { row: number; column: number } | null,
+): BallCandidate | null {
+  const mostRadius = RADIUS_RANGE.mostShare * Math.min(logLight.width, logLight.height);
+  let best: BallCandidate | null = null;
+  for (let radiusPx: number = RADIUS_RANGE.leastPx; radiusPx < mostRadius; radiusPx *= RADIUS_STEP) {
+    const reach = HIGHLIGHT_REACH * radiusPx;
+    const pitch = Math.max(1, radiusPx / 8);
+    for (let dy = -reach; dy <= reach; dy += pitch) {
+      for (let dx = -reach; dx <= reach; dx += pitch) {
+        if (dy * dy + dx * dx > reach * reach) continue;
+        const circle = { row: spot.row + dy, column: spot.column + dx, radiusPx };
+        if (near && distance(near, circle) > radiusPx) continue;
+        const score = edgeScore(logLight, circle, best?.score ?? 0);
+        if (score > (best?.score ?? 0)) best = { ...circle, score };
+      }
+    }
+  }
+  return best && insideIsDark(logLight, best) ? best : null;
+}
+
+const DIRECTIONS = Array.from({ length: ANGLES }, (_, i) => {
+  // Every eighth direction first, so that a poor circle is given up early.
+  const angle = (2 * Math.PI * ((i * 13) % ANGLES)) / ANGLES;
+  return [Math.sin(angle), Math.cos(angle)] as const;
+});
+
+/** Mean step from inside to outside over the circle, each step cut off at a full edge; stops early below `beat`. */
+function edgeScore(logLight: Raster, circle: Circle, beat: number): number {
+  const margin = Math.max(1.2, 0.1 * circle.radiusPx);
+  let sum = 0;
+  for (let i = 0; i < ANGLES; i++) {
+    const [down, right] = DIRECTIONS[i]!;
+    const at = (r: number) => samplePixel(logLight, circle.row + r * down, circle.column + r * right);
+    const step = at(circle.radiusPx + margin) - at(circle.radiusPx - margin);
+    sum += Math.min(1, Math.max(-0.5, step / FULL_STEP));
+    if (sum + (ANGLES - 1 - i) < beat * ANGLES) return 0;
+  }
+  return sum / ANGLES;
+}
+
+/** The ball is dark glass: most of its face is darker than what lies around it. */
+function insideIsDark(logLight: Raster, circle: Circle): boolean {
+  const ring = (share: number) =>
+    DIRECTIONS.map(([down, right]) =>
+      samplePixel(
+        logLight,
+        circle.row + share * circle.radiusPx * down,
+        circle.column + share * circle.radiusPx * right,
+      ),
+    );
+  const median = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1]!;
+  const inside = median([...ring(0.15), ...ring(0.35), ...ring(0.55), ...ring(0.75)]);
+  return inside < median(ring(1.2)) - FULL_STEP;
+}

@@ -1,0 +1,112 @@
+import { lobeShare } from '../optics/lobeShare';
+import { blurGaussian } from './blurGaussian';
+
+/** A square-pixel window on a stone around one highlight. */
+export interface HighlightWindow {
+  readonly width: number;
+  readonly height: number;
+  /** Photo pixels per window pixel. */
+  readonly stepPx: number;
+  /** Photo row and column of the center of the window's first pixel. */
+  readonly row: number;
+  readonly column: number;
+  /** Radiance, one value per pixel, lamp-white combination of the channels. */
+  readonly values: Float64Array;
+  /** 1 = stone, 0 = not to be used, 2 = clipped: the true value is at least this. */
+  readonly use: Uint8Array;
+}
+
+/** The lobe as the fit varies it. */
+export interface LobeShape {
+  /** Center, window pixels. */
+  readonly row: number;
+  readonly column: number;
+  /** Matrix logarithm of the curvature, slope per photo pixel: [[mean + stretch, skew], [skew, mean − stretch]]. */
+  readonly mean: number;
+  readonly stretch: number;
+  readonly skew: number;
+  /** GGX roughness. */
+  readonly alpha: number;
+}
+
+/**
+ * Curvature matrix, slope per photo pixel, of a lobe's logarithmic parameters.
+ *
+ * @returns [Kxx, Kxy, Kyy], x along columns and y along rows.
+ */
+export function curvature(shape: LobeShape): [number, number, number] {
+  const size = Math.hypot(shape.stretch, shape.skew);
+  const scale = Math.exp(shape.mean);
+  const even = scale * Math.cosh(size);
+  const odd = size < 1e-9 ? scale : (scale * Math.sinh(size)) / size;
+  return [even + odd * shape.stretch, odd * shape.skew, even - odd * shape.stretch];
+}
+
+/** What the lamp and the camera add to a lobe. */
+export interface LobeOptics {
+  /** Half-vector radius of the lamp. */
+  readonly sourceSlope: number;
+  /** Standard deviation of the camera's point spread, photo pixels. */
+  readonly blurPx: number;
+  /** Each window pixel is sampled `oversampling`² times. */
+  readonly oversampling: number;
+}
+
+/**
+ * Draws the share of the lamp's radiance that the rough mirror sends to each window pixel.
+ *
+ * The slope is taken to grow linearly with the distance from the center; the result is convolved
+ * with the camera's point spread and averaged over the pixels.
+ *
+ * @param window - Supplies the size and the step.
+ * @param shape - Center, curvature and roughness.
+ * @param optics - Lamp and camera.
+ * @returns `width * height` values, 0 to 1.
+ */
+export function lobePicture(
+  window: { readonly width: number; readonly height: number; readonly stepPx: number },
+  shape: LobeShape,
+  optics: LobeOptics,
+): Float64Array {
+  const { width, height, stepPx } = window;
+  const q = optics.oversampling;
+  const fine = sampleLobe(width * q, height * q, stepPx / q, shape, optics.sourceSlope, q);
+  blurGaussian(fine, width * q, height * q, (optics.blurPx / stepPx) * q);
+  return q === 1 ? fine : blockMeans(fine, width, height, q);
+}
+
+function sampleLobe(
+  columns: number,
+  rows: number,
+  pitchPx: number,
+  shape: LobeShape,
+  sourceSlope: number,
+  q: number,
+): Float64Array {
+  const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [number, number, number];
+  const alphaOverA = shape.alpha / sourceSlope;
+  const centerRow = (shape.row + 0.5) * q - 0.5;
+  const centerColumn = (shape.column + 0.5) * q - 0.5;
+  const fine = new Float64Array(columns * rows);
+  for (let y = 0, i = 0; y < rows; y++) {
+    const dy = y - centerRow;
+    for (let x = 0; x < columns; x++, i++) {
+      const dx = x - centerColumn;
+      fine[i] = lobeShare(slopeLength(kxx * dx + kxy * dy, kxy * dx + kyy * dy), alphaOverA);
+    }
+  }
+  return fine;
+}
+
+function blockMeans(fine: Float64Array, width: number, height: number, q: number): Float64Array {
+  const means = new Float64Array(width * height);
+  const share = 1 / (q * q);
+  for (let y = 0, i = 0; y < height * q; y++) {
+    const into = Math.floor(y / q) * width;
+    for (let x = 0; x < width * q; x++, i++) means[into + Math.floor(x / q)]! += share * fine[i]!;
+  }
+  return means;
+}
+
+/** Same as Math.hypot for values far from overflow, several times faster. */
+const slopeLength = (x: number, y: number) => Math.sqrt(x * x + y * y);
