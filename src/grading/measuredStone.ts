@@ -19,6 +19,7 @@ export interface MeasuredFlaw {
 
 /** A stone as far as grading needs it; what a photo's report holds of each stone fits it. */
 export interface MeasuredStone {
+  readonly id: number;
   readonly lengthMm: number;
   readonly widthMm: number;
   readonly areaMm2: number;

@@ -1,0 +1,61 @@
+import type { StepLimits } from './limits';
+import type { MeasuredFlaw, MeasuredStone } from './measuredStone';
+
+/** All flaws of one kind. */
+export interface KindTally {
+  readonly count: number;
+  /** Of the largest: diameter or length, mm. */
+  readonly largestMm: number;
+  /** Diameters or lengths added up, mm. */
+  readonly totalMm: number;
+}
+
+export type FlawTally = Readonly<Record<MeasuredFlaw['kind'], KindTally>>;
+
+/** Flaws seen for sure, and those together with the doubtful ones. */
+export interface FlawTallies {
+  readonly sure: FlawTally;
+  readonly withDoubtful: FlawTally;
+  /** Surface the flaws are spread over, cm². */
+  readonly surfaceCm2: number;
+}
+
+/** Taken for a flaw that came without a size, mm. Our default. */
+const SIZE_WHEN_UNKNOWN_MM = 0.5;
+
+/**
+ * Counts a stone's flaws by kind.
+ *
+ * @param stone - A measured stone; where nothing was inspected its outline's area stands in for the surface.
+ * @param limits - The confidence from which a flaw is sure; from half of it on it is doubtful, below it is left out.
+ * @returns Sure flaws, and sure and doubtful ones together; the second never holds less than the first.
+ */
+export function flawTally(stone: MeasuredStone, limits: Pick<StepLimits, 'minFlawConfidence'>): FlawTallies {
+  const from = limits.minFlawConfidence;
+  return {
+    sure: tally(stone.flaws.filter(({ confidence }) => confidence >= from)),
+    withDoubtful: tally(stone.flaws.filter(({ confidence }) => confidence >= from / 2)),
+    surfaceCm2: Math.max(0.01, stone.inspectedCm2 > 0 ? stone.inspectedCm2 : stone.areaMm2 / 100),
+  };
+}
+
+function tally(flaws: readonly MeasuredFlaw[]): FlawTally {
+  const ofKind = (kind: MeasuredFlaw['kind']): KindTally => {
+    const sizes = flaws.filter((flaw) => flaw.kind === kind).map(sizeMm);
+    return {
+      count: sizes.length,
+      largestMm: Math.max(0, ...sizes),
+      totalMm: sizes.reduce((sum, size) => sum + size, 0),
+    };
+  };
+  return {
+    pit: ofKind('pit'),
+    fracture: ofKind('fracture'),
+    chip: ofKind('chip'),
+    scratch: ofKind('scratch'),
+  };
+}
+
+function sizeMm({ diameterMm, lengthMm }: MeasuredFlaw): number {
+  return diameterMm ?? lengthMm ?? SIZE_WHEN_UNKNOWN_MM;
+}

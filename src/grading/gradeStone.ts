@@ -1,0 +1,57 @@
+import { flawTally } from './flawTally';
+import { type Gloss, glossOf } from './gloss';
+import { DEFAULT_LIMITS, type Limits } from './limits';
+import type { MaterialName } from './materials';
+import type { MeasuredStone } from './measuredStone';
+import { type SmoothnessPart, smoothness } from './smoothness';
+import type { Step } from './steps';
+import { type Verdict, verdict } from './verdict';
+
+/** What is said about a batch before its stones are graded. */
+export interface GradeSettings {
+  readonly step: Step;
+  /** Null when nothing was said about the stones. */
+  readonly material: MaterialName | null;
+  /** Null for the default limits. */
+  readonly limits: Limits | null;
+  /** Scale of the photo; when given, stones of too few pixels are not judged. */
+  readonly mmPerPx?: number;
+}
+
+/** A stone's grade: nothing here needs the photo again. */
+export interface StoneGrade {
+  readonly id: number;
+  readonly gloss: Gloss | null;
+  /** Sure pits per cm² of surface seen. */
+  readonly pitsPerCm2: number;
+  /** Length of all sure fractures together, mm. */
+  readonly fractureMm: number;
+  /** 0 to 100. */
+  readonly smoothness: number;
+  readonly smoothnessParts: readonly SmoothnessPart[];
+  readonly verdict: Verdict;
+}
+
+/**
+ * Grades a measured stone for a step, a material and the owner's limits.
+ *
+ * @param stone - What was measured; a report's stones fit.
+ * @param settings - Step, material and limits.
+ * @returns Gloss, smoothness and verdict.
+ */
+export function gradeStone(stone: MeasuredStone, settings: GradeSettings): StoneGrade {
+  const { step, material, mmPerPx } = settings;
+  const limits = (settings.limits ?? DEFAULT_LIMITS)[step];
+  const tallies = flawTally(stone, limits);
+  const gloss = stone.highlight === null ? null : glossOf(stone.highlight.byIndex, material);
+  const { score, parts } = smoothness(tallies);
+  return {
+    id: stone.id,
+    gloss,
+    pitsPerCm2: tallies.sure.pit.count / tallies.surfaceCm2,
+    fractureMm: tallies.sure.fracture.totalMm,
+    smoothness: score,
+    smoothnessParts: parts,
+    verdict: verdict({ stone, tallies, gloss, step, limits, material, mmPerPx }),
+  };
+}
