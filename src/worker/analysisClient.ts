@@ -31,65 +31,75 @@ interface Job extends Watching {
 
 /** Starts the analysis in a worker of its own, which is opened with the first photo and kept. */
 export function openAnalysis(startWorker: () => Worker = startAnalysisWorker): AnalysisClient {
-  const waiting: Job[] = [];
-  let running: Job | undefined;
-  let worker: Worker | undefined;
+  return new QueuedAnalysis(startWorker);
+}
 
-  function runNext() {
-    if (running) return;
-    running = waiting.shift();
-    if (!running) return;
-    worker ??= listen(startWorker());
-    worker.postMessage(running.order);
+class QueuedAnalysis implements AnalysisClient {
+  readonly #startWorker: () => Worker;
+  readonly #waiting: Job[] = [];
+  #running: Job | undefined;
+  #worker: Worker | undefined;
+
+  constructor(startWorker: () => Worker) {
+    this.#startWorker = startWorker;
   }
 
-  function listen(started: Worker): Worker {
-    started.onmessage = ({ data }: MessageEvent<Answer>) => {
-      if (data.kind !== 'progress') finish((job) => settle(job, data));
-      else if (!running?.signal?.aborted) running?.onProgress?.(data.stage, data.share);
+  analyze(file: Blob, options: AnalysisOptions, watching: Watching = {}): Promise<{ report: PhotoReport }> {
+    return new Promise((resolve, reject) => {
+      const job: Job = { ...watching, order: { kind: 'analyze', file, options }, resolve, reject };
+      if (watching.signal?.aborted) return reject(abortError());
+      watching.signal?.addEventListener('abort', () => this.#abort(job), { once: true });
+      this.#waiting.push(job);
+      this.#runNext();
+    });
+  }
+
+  close(): void {
+    this.#worker?.terminate();
+    this.#worker = undefined;
+    for (const job of [this.#running, ...this.#waiting.splice(0)]) job?.reject(abortError());
+    this.#running = undefined;
+  }
+
+  #runNext(): void {
+    if (this.#running) return;
+    this.#running = this.#waiting.shift();
+    if (!this.#running) return;
+    this.#worker ??= this.#listenTo(this.#startWorker());
+    this.#worker.postMessage(this.#running.order);
+  }
+
+  #listenTo(worker: Worker): Worker {
+    worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+      if (data.kind !== 'progress') this.#finish((job) => settle(job, data));
+      else if (!this.#running?.signal?.aborted) this.#running?.onProgress?.(data.stage, data.share);
     };
-    started.onerror = (event) => crash(event.message);
-    started.onmessageerror = () => crash('an answer could not be read');
-    return started;
+    worker.onerror = (event) => this.#crash(event.message);
+    worker.onmessageerror = () => this.#crash('an answer could not be read');
+    return worker;
   }
 
-  function crash(reason: string | undefined) {
-    worker?.terminate();
-    worker = undefined;
-    const why = reason ? ` (${reason})` : '';
-    finish((job) => job.reject(new Error(`The analysis broke off${why}: try the photo again.`)));
-  }
-
-  function finish(end: (job: Job) => void) {
-    const job = running;
-    running = undefined;
-    if (job) end(job);
-    runNext();
-  }
-
-  function abort(job: Job) {
+  /** A stopped job keeps its place until the worker lets go of it; its promise is rejected at once. */
+  #abort(job: Job): void {
     job.reject(abortError());
-    if (job === running) worker?.postMessage({ kind: 'stop' } satisfies Order);
-    const place = waiting.indexOf(job);
-    if (place >= 0) waiting.splice(place, 1);
+    if (job === this.#running) this.#worker?.postMessage({ kind: 'stop' } satisfies Order);
+    const place = this.#waiting.indexOf(job);
+    if (place >= 0) this.#waiting.splice(place, 1);
   }
 
-  return {
-    analyze: (file, options, watching = {}) =>
-      new Promise((resolve, reject) => {
-        const job: Job = { ...watching, order: { kind: 'analyze', file, options }, resolve, reject };
-        if (watching.signal?.aborted) return reject(abortError());
-        watching.signal?.addEventListener('abort', () => abort(job), { once: true });
-        waiting.push(job);
-        runNext();
-      }),
-    close() {
-      worker?.terminate();
-      worker = undefined;
-      for (const job of [running, ...waiting.splice(0)]) job?.reject(abortError());
-      running = undefined;
-    },
-  };
+  #crash(reason: string | undefined): void {
+    this.#worker?.terminate();
+    this.#worker = undefined;
+    const why = reason ? ` (${reason})` : '';
+    this.#finish((job) => job.reject(new Error(`The analysis broke off${why}: try the photo again.`)));
+  }
+
+  #finish(end: (job: Job) => void): void {
+    const job = this.#running;
+    this.#running = undefined;
+    if (job) end(job);
+    this.#runNext();
+  }
 }
 
 function startAnalysisWorker(): Worker {

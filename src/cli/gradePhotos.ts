@@ -1,0 +1,71 @@
+import { stat, writeFile } from 'node:fs/promises';
+import { openOpenCv } from '../vision/openCv';
+import { type GradedFile, gradeFile } from './gradeFile';
+import { Misuse } from './misuse';
+import { jsonOf } from './photoEntry';
+import { type Command, readCommandLine } from './readCommandLine';
+import { readRig, writeRig } from './rigFile';
+import { summaryOf } from './summaryOf';
+import { USAGE } from './usage';
+import { writePictures } from './writePictures';
+
+export const EXIT = { graded: 0, misused: 2, refused: 3 } as const;
+
+export interface Voice {
+  /** To the standard output. */
+  readonly say: (text: string) => void;
+  /** To the standard error. */
+  readonly complain: (text: string) => void;
+}
+
+/**
+ * Grades the photos named on a command line and writes what was asked for.
+ *
+ * @param words - The command line after the command's name.
+ * @returns 0 when every photo was graded, 3 when any was refused, 2 when the command was misused.
+ */
+export async function gradePhotos(words: readonly string[], { say, complain }: Voice): Promise<number> {
+  try {
+    const command = readCommandLine(words);
+    if (!command) {
+      say(USAGE);
+      return EXIT.graded;
+    }
+    const graded = await gradeAll(command, command.jsonFile === '-' ? complain : say);
+    await write(command, graded, say);
+    return graded.some(({ entry }) => entry.refused) ? EXIT.refused : EXIT.graded;
+  } catch (error) {
+    if (!(error instanceof Misuse)) throw error;
+    complain(error.message);
+    return EXIT.misused;
+  }
+}
+
+async function gradeAll(command: Command, tell: (text: string) => void): Promise<GradedFile[]> {
+  for (const path of command.photos) await checkIsFile(path);
+  const rig = command.rigFile === null ? null : await readRig(command.rigFile);
+  const cv = await openOpenCv();
+  const graded: GradedFile[] = [];
+  for (const path of command.photos) {
+    const one = await gradeFile(path, { ...command, rig }, cv);
+    tell(summaryOf(one.entry));
+    graded.push(one);
+  }
+  return graded;
+}
+
+async function write(command: Command, graded: readonly GradedFile[], say: (text: string) => void) {
+  if (command.pictureFolder !== null) await writePictures(command.pictureFolder, graded);
+  const withBall = graded.find(({ report }) => report?.ball);
+  if (command.saveRigFile !== null && withBall?.report)
+    await writeRig(command.saveRigFile, withBall.report.rig);
+  const json = jsonOf(graded.map(({ entry }) => entry));
+  if (command.jsonFile === '-') say(json);
+  else if (command.jsonFile !== null) await writeFile(command.jsonFile, `${json}\n`);
+}
+
+async function checkIsFile(path: string): Promise<void> {
+  const found = await stat(path).catch(() => null);
+  if (!found) throw new Misuse(`There is no file "${path}".`);
+  if (!found.isFile()) throw new Misuse(`"${path}" is not a file: name the photos in it one by one.`);
+}

@@ -1,0 +1,74 @@
+import type {
+  BallReport,
+  FlawReport,
+  LightReport,
+  PhotoReport,
+  PixelPoint,
+  StoneReport,
+} from '../analysis/report';
+import type { Gloss } from '../grading/gloss';
+import type { StoneGrade } from '../grading/gradeStone';
+import type { Refusal, RefusalCode, Warning } from '../image/notice';
+
+/** One photo in the JSON that the command writes: other programs rely on every name in it. */
+export interface PhotoEntry {
+  readonly file: string;
+  readonly refused: { readonly code: RefusalCode; readonly message: string } | null;
+  readonly warnings: readonly Warning[];
+  readonly widthPx: number | null;
+  readonly heightPx: number | null;
+  readonly mmPerPx: number | null;
+  readonly ball: BallReport | null;
+  readonly light: LightReport | null;
+  readonly stones: readonly StoneEntry[];
+}
+
+export interface StoneEntry {
+  readonly id: number;
+  readonly center: PixelPoint;
+  readonly outline: readonly PixelPoint[];
+  readonly areaMm2: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly gloss: Pick<
+    Gloss,
+    'alpha' | 'alphaLow' | 'alphaHigh' | 'gu60' | 'gu20' | 'finish' | 'ceilingGu60'
+  > | null;
+  readonly flaws: readonly FlawReport[];
+  readonly pitsPerCm2: StoneGrade['pitsPerCm2'];
+  readonly fractureMm: StoneGrade['fractureMm'];
+  readonly smoothness: StoneGrade['smoothness'];
+  readonly verdict: Pick<StoneGrade['verdict'], 'action' | 'reasons'>;
+}
+
+/** The entry of a photo that was graded; `grades` has one grade per stone, in the same order. */
+export function gradedEntry(file: string, report: PhotoReport, grades: readonly StoneGrade[]): PhotoEntry {
+  const { warnings, widthPx, heightPx, mmPerPx, ball, light, stones } = report;
+  const entries = stones.map((stone, i) => stoneEntry(stone, grades[i]!));
+  return { file, refused: null, warnings, widthPx, heightPx, mmPerPx, ball, light, stones: entries };
+}
+
+/** The entry of a photo that was refused: nothing was measured. */
+export function refusedEntry(file: string, { code, message }: Refusal): PhotoEntry {
+  const nothing = { widthPx: null, heightPx: null, mmPerPx: null, ball: null, light: null } as const;
+  return { file, refused: { code, message }, warnings: [], ...nothing, stones: [] };
+}
+
+/** The whole JSON document. */
+export function jsonOf(photos: readonly PhotoEntry[]): string {
+  return JSON.stringify({ schema: 1, photos }, null, 1);
+}
+
+function stoneEntry(stone: StoneReport, grade: StoneGrade): StoneEntry {
+  const { id, center, outline, areaMm2, lengthMm, widthMm, flaws } = stone;
+  const { pitsPerCm2, fractureMm, smoothness, verdict } = grade;
+  const { action, reasons } = verdict;
+  const gloss = grade.gloss && glossEntry(grade.gloss);
+  const measured = { id, center, outline, areaMm2, lengthMm, widthMm, gloss, flaws };
+  return { ...measured, pitsPerCm2, fractureMm, smoothness, verdict: { action, reasons } };
+}
+
+function glossEntry(gloss: Gloss): StoneEntry['gloss'] {
+  const { alpha, alphaLow, alphaHigh, gu60, gu20, finish, ceilingGu60 } = gloss;
+  return { alpha, alphaLow, alphaHigh, gu60, gu20, finish, ceilingGu60 };
+}

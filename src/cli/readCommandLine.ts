@@ -1,0 +1,103 @@
+import { parseArgs } from 'node:util';
+import type { PixelPoint } from '../analysis/report';
+import { materialNamed } from '../grading/materialNamed';
+import { MATERIAL_NAMES, type MaterialName } from '../grading/materials';
+import { STEPS, type Step } from '../grading/steps';
+import { Misuse } from './misuse';
+
+/** What the command was asked to do. */
+export interface Command {
+  readonly photos: readonly string[];
+  readonly ballMm: number | null;
+  readonly ballAt: PixelPoint | null;
+  readonly rigFile: string | null;
+  readonly saveRigFile: string | null;
+  readonly step: Step;
+  readonly material: MaterialName | null;
+  /** `-` for the standard output. */
+  readonly jsonFile: string | null;
+  readonly pictureFolder: string | null;
+}
+
+const OPTIONS = {
+  'ball-mm': { type: 'string' },
+  'no-ball': { type: 'boolean' },
+  'ball-at': { type: 'string' },
+  rig: { type: 'string' },
+  'save-rig': { type: 'string' },
+  step: { type: 'string' },
+  material: { type: 'string' },
+  json: { type: 'string' },
+  picture: { type: 'string' },
+  help: { type: 'boolean' },
+} as const;
+
+/** Diameter of the ball when nothing is said, mm. */
+const USUAL_BALL_MM = 16;
+
+/**
+ * Reads the words after the command's name.
+ *
+ * @returns null when help is asked for.
+ * @throws Misuse in one sentence if they cannot be followed.
+ */
+export function readCommandLine(words: readonly string[]): Command | null {
+  const { values, positionals: photos } = parse(words);
+  if (values.help) return null;
+  if (photos.length === 0) throw new Misuse('Name at least one photo; --help lists the options.');
+  if (values['no-ball'] && (values['ball-mm'] ?? values['ball-at']) !== undefined) {
+    throw new Misuse('Give either --no-ball or --ball-mm and --ball-at, not both.');
+  }
+  if (values['ball-at'] !== undefined && photos.length > 1) {
+    throw new Misuse('--ball-at points at the ball of one photo: name only that one.');
+  }
+  return {
+    photos,
+    ballMm: values['no-ball'] ? null : ballMmOf(values['ball-mm']),
+    ballAt: ballAtOf(values['ball-at']),
+    rigFile: values.rig ?? null,
+    saveRigFile: values['save-rig'] ?? null,
+    step: stepOf(values.step),
+    material: materialOf(values.material),
+    jsonFile: values.json ?? null,
+    pictureFolder: values.picture ?? null,
+  };
+}
+
+function parse(words: readonly string[]) {
+  try {
+    return parseArgs({ args: [...words], options: OPTIONS, allowPositionals: true });
+  } catch (error) {
+    const [sentence] = (error as Error).message.split('. ');
+    throw new Misuse(`${sentence?.replace(/\.?$/, '')}; --help lists the options.`);
+  }
+}
+
+function ballMmOf(text: string | undefined): number {
+  const ballMm = text === undefined ? USUAL_BALL_MM : Number(text);
+  if (!(ballMm > 0 && Number.isFinite(ballMm))) {
+    throw new Misuse(`--ball-mm needs a diameter in millimeters, such as 16, not "${text}".`);
+  }
+  return ballMm;
+}
+
+function ballAtOf(text: string | undefined): PixelPoint | null {
+  if (text === undefined) return null;
+  const match = /^(\d+(?:\.\d+)?),(\d+(?:\.\d+)?)$/.exec(text);
+  if (!match)
+    throw new Misuse(`--ball-at needs a row and a column in pixels, such as 840,1210, not "${text}".`);
+  return [Number(match[1]), Number(match[2])];
+}
+
+function stepOf(text = 'coarse'): Step {
+  const step = STEPS.find((known) => known === text);
+  if (!step) throw new Misuse(`There is no step "${text}": choose ${STEPS.join(', ')}.`);
+  return step;
+}
+
+function materialOf(text: string | undefined): MaterialName | null {
+  if (text === undefined) return null;
+  const material = materialNamed(text);
+  if (!material) throw new Misuse(`There is no material "${text}": choose ${MATERIAL_NAMES.join(', ')}.`);
+  return material;
+}

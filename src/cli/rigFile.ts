@@ -1,0 +1,35 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import type { Rig } from '../analysis/report';
+import { Misuse } from './misuse';
+
+/**
+ * Reads a rig saved by `writeRig`.
+ *
+ * @throws Misuse if the file is missing or holds no rig.
+ */
+export async function readRig(path: string): Promise<Rig> {
+  const text = await readFile(path, 'utf8').catch(() => {
+    throw new Misuse(`There is no rig file "${path}".`);
+  });
+  const rig = rigIn(text);
+  if (!rig) throw new Misuse(`"${path}" holds no rig: save one with --save-rig from a photo with the ball.`);
+  return rig;
+}
+
+/** Saves what one photo with the ball told of lamp and camera. */
+export function writeRig(path: string, rig: Rig): Promise<void> {
+  return writeFile(path, `${JSON.stringify({ schema: 1, rig }, null, 1)}\n`);
+}
+
+function rigIn(text: string): Rig | null {
+  try {
+    const { schema, rig } = JSON.parse(text) as { schema: unknown; rig: Rig };
+    const numbers = [rig.mmPerPx, rig.lampRadiance, rig.sourceSlope, rig.light.angularDiameterDeg];
+    const isRig = [...numbers, ...rig.light.direction, rig.blurPx].every(Number.isFinite);
+    return schema === 1 && isRig && rig.light.direction.length === 3 && numbers.every((n) => n > 0)
+      ? rig
+      : null;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,22 @@
+import { MATERIAL_NAMES } from '../grading/materials';
+import { STEPS } from '../grading/steps';
+
+/** What `--help` prints. */
+export const USAGE = `Grades tumbled stones in photos: measures each stone's shine and flaws and says what to do with it.
+
+npm run grade -- PHOTO... [options]
+
+  --ball-mm N           diameter of the reference ball in the tray, mm (16 when left out)
+  --no-ball             no ball in the tray; needs --rig
+  --ball-at ROW,COLUMN  a point on the ball, in pixels of the upright photo, when it is not found by itself
+  --rig FILE            lamp and camera saved before, for photos without a ball
+  --save-rig FILE       save lamp and camera of the first photo with a ball
+  --step NAME           step the stones come from: ${STEPS.join(', ')} (coarse when left out)
+  --material NAME       material of the stones (unknown when left out)
+  --json FILE           write all measurements and verdicts as JSON; - writes them to the standard output,
+                        which then holds nothing else (with npm run --silent grade)
+  --picture DIR         write the sorting picture of each photo there, as PNG
+  --help                print this
+
+Ends with 0 when every photo was graded, 3 when any was refused, 2 when this command was misused.
+Materials: ${MATERIAL_NAMES.join(', ')}.`;
