@@ -1,4 +1,4 @@
-import { glossIntegral } from '../optics/glossIntegral';
+import { glossUnits } from '../optics/glossUnits';
 
 /**
  * Ceiling of a material: the 60° gloss that a perfect polish of it would read.
@@ -9,5 +9,5 @@ import { glossIntegral } from '../optics/glossIntegral';
  * @see ISO 2813 / ASTM D523: Fresnel reflectance against that of the standard.
  */
 export function ceilingGu60(n: number): number {
-  return glossIntegral(0, n, 60);
+  return glossUnits(0, n, 60);
 }

@@ -1,3 +1,4 @@
+import { flawCount } from './flawCount';
 import type { FlawTallies, FlawTally } from './flawTally';
 import type { StepLimits } from './limits';
 import type { Action, Opinion } from './opinion';
@@ -61,7 +62,7 @@ function pits(
   const density = pit.count / surfaceCm2;
   if (density > limits.maxPitsPerCm2) {
     const limit = plainNumber(limits.maxPitsPerCm2);
-    const amount = `${plainNumber(density)} pits per cm², the limit ${occasion(step)} is ${limit}.`;
+    const amount = `${flawCount(density, 'pit')} per cm², the limit ${occasion(step)} is ${limit}.`;
     opinions.push({ action: again, reason: step === 'coarse' ? amount : `${amount} ${PITS_HOLD_GRIT}` });
   }
   if (pit.largestMm > limits.maxPitDiameterMm) {
@@ -95,15 +96,9 @@ function occasion(step: Step): string {
 }
 
 function doubtSentence({ sure, withDoubtful }: FlawTallies): string {
-  const words = {
-    pit: ['pit', 'pits'],
-    fracture: ['fracture', 'fractures'],
-    chip: ['chip', 'chips'],
-    scratch: ['scratch', 'scratches'],
-  };
   const parts = (['fracture', 'pit', 'chip', 'scratch'] as const).flatMap((kind) => {
     const more = withDoubtful[kind].count - sure[kind].count;
-    return more > 0 ? [`${more} possible ${words[kind][more === 1 ? 0 : 1]}`] : [];
+    return more > 0 ? [flawCount(more, kind)] : [];
   });
-  return `The photo shows ${parts.join(', ')}, too faint to be sure. Real ones would be over the limit: check with a loupe.`;
+  return `The photo may show ${parts.join(' and ')} more, too faint to be sure of; real ones would be over the limit. Check with a loupe.`;
 }

@@ -1,3 +1,4 @@
+import { flawCount } from './flawCount';
 import type { FlawTallies } from './flawTally';
 import type { MeasuredFlaw } from './measuredStone';
 import { plainNumber } from './plainNumber';
@@ -9,6 +10,7 @@ export interface SmoothnessPart {
   readonly lost: number;
   /** Most points this kind can take. */
   readonly most: number;
+  /** What was found, as part of a sentence: "3 pits, 1.4 mm across together, on 3.2 cm²". */
   readonly why: string;
 }
 
@@ -23,10 +25,10 @@ export interface Smoothness {
  * pits weigh most because they hold grit, fractures next because they rarely grind out (common practice).
  */
 const WEIGHTS = [
-  { kind: 'pit', most: 50, scale: 1.5, one: 'pit', many: 'pits', measure: 'mm across' },
-  { kind: 'fracture', most: 30, scale: 3, one: 'fracture', many: 'fractures', measure: 'mm long' },
-  { kind: 'chip', most: 12, scale: 2, one: 'chip', many: 'chips', measure: 'mm across' },
-  { kind: 'scratch', most: 8, scale: 5, one: 'scratch', many: 'scratches', measure: 'mm long' },
+  { kind: 'pit', most: 50, scale: 1.5, measure: 'mm across' },
+  { kind: 'fracture', most: 30, scale: 3, measure: 'mm long' },
+  { kind: 'chip', most: 12, scale: 2, measure: 'mm across' },
+  { kind: 'scratch', most: 8, scale: 5, measure: 'mm long' },
 ] as const;
 
 /**
@@ -40,15 +42,14 @@ const WEIGHTS = [
  * @returns The score and its four parts, always in the same order.
  */
 export function smoothness(tallies: FlawTallies): Smoothness {
-  const parts = WEIGHTS.map(({ kind, most, scale, one, many, measure }) => {
+  const parts = WEIGHTS.map(({ kind, most, scale, measure }) => {
     const { count, totalMm } = tallies.sure[kind];
     const lost = most * -Math.expm1(-totalMm / tallies.surfaceCm2 / scale);
     const together = count > 1 ? ' together' : '';
     const on = `on ${plainNumber(tallies.surfaceCm2)} cm²`;
+    const found = flawCount(count, kind);
     const why =
-      count === 0
-        ? `No ${many} seen.`
-        : `${count} ${count === 1 ? one : many}, ${plainNumber(totalMm)} ${measure}${together}, ${on}.`;
+      count === 0 ? `${found} seen` : `${found}, ${plainNumber(totalMm)} ${measure}${together}, ${on}`;
     return { kind, lost, most, why };
   });
   return { score: Math.max(0, 100 - parts.reduce((sum, { lost }) => sum + lost, 0)), parts };

@@ -1,3 +1,4 @@
+import { flawCount } from './flawCount';
 import { flawOpinions } from './flawOpinions';
 import type { FlawTallies } from './flawTally';
 import type { Gloss } from './gloss';
@@ -67,7 +68,7 @@ function worst(opinions: readonly Opinion[]): Verdict {
 
 function soundness(tallies: FlawTallies, step: Step): Opinion {
   const { pit, fracture } = tallies.sure;
-  const pits = pit.count === 0 ? 'no pits' : `${plainNumber(pit.count / tallies.surfaceCm2)} pits per cm²`;
+  const pits = pit.count === 0 ? 'no pits' : `${flawCount(pit.count / tallies.surfaceCm2, 'pit')} per cm²`;
   const fractures =
     fracture.count === 0 ? 'no fractures' : `${plainNumber(fracture.totalMm)} mm of fractures`;
   const reason = `Sound: ${pits} and ${fractures} on the side in view.`;
