@@ -2,7 +2,6 @@ import { analyzePhoto } from '../analysis/analyzePhoto';
 import type { AnalysisOptions } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
 import { gradeStone, type StoneGrade } from '../grading/gradeStone';
-import { DEFAULT_LIMITS } from '../grading/limits';
 import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
 import { Refusal } from '../image/notice';
@@ -30,9 +29,8 @@ export async function gradeFile(path: string, options: GradeFileOptions, cv: Ope
   try {
     const photo = await decodeFile(path);
     const report = await analyzePhoto(photo, { ballMm, ballAt, rig }, cv, () => {});
-    const grades = report.stones.map((stone) =>
-      gradeStone(stone, { step, material, limits: DEFAULT_LIMITS }),
-    );
+    const settings = { step, material, limits: null, mmPerPx: report.mmPerPx };
+    const grades = report.stones.map((stone) => gradeStone(stone, settings));
     return { entry: gradedEntry(path, report, grades), photo, report, grades };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;

@@ -1,4 +1,4 @@
-import { stat, writeFile } from 'node:fs/promises';
+import { stat } from 'node:fs/promises';
 import { openOpenCv } from '../vision/openCv';
 import { type GradedFile, gradeFile } from './gradeFile';
 import { Misuse } from './misuse';
@@ -7,6 +7,7 @@ import { type Command, readCommandLine } from './readCommandLine';
 import { readRig, writeRig } from './rigFile';
 import { summaryOf } from './summaryOf';
 import { USAGE } from './usage';
+import { writeFileOrSay } from './writeFileOrSay';
 import { writePictures } from './writePictures';
 
 export const EXIT = { graded: 0, misused: 2, refused: 3 } as const;
@@ -61,7 +62,7 @@ async function write(command: Command, graded: readonly GradedFile[], say: (text
     await writeRig(command.saveRigFile, withBall.report.rig);
   const json = jsonOf(graded.map(({ entry }) => entry));
   if (command.jsonFile === '-') say(json);
-  else if (command.jsonFile !== null) await writeFile(command.jsonFile, `${json}\n`);
+  else if (command.jsonFile !== null) await writeFileOrSay(command.jsonFile, `${json}\n`);
 }
 
 async function checkIsFile(path: string): Promise<void> {

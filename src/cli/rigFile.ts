@@ -1,6 +1,7 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import type { Rig } from '../analysis/report';
 import { Misuse } from './misuse';
+import { writeFileOrSay } from './writeFileOrSay';
 
 /**
  * Reads a rig saved by `writeRig`.
@@ -18,7 +19,7 @@ export async function readRig(path: string): Promise<Rig> {
 
 /** Saves what one photo with the ball told of lamp and camera. */
 export function writeRig(path: string, rig: Rig): Promise<void> {
-  return writeFile(path, `${JSON.stringify({ schema: 1, rig }, null, 1)}\n`);
+  return writeFileOrSay(path, `${JSON.stringify({ schema: 1, rig }, null, 1)}\n`);
 }
 
 function rigIn(text: string): Rig | null {

@@ -4,6 +4,7 @@ import sharp from 'sharp';
 import type { Photo } from '../image/photo';
 import { sortingPicture } from '../picture/sortingPicture';
 import type { GradedFile } from './gradeFile';
+import { Misuse } from './misuse';
 
 /**
  * Writes the sorting picture of every photo that was graded, as PNG: `tray.jpg` becomes `tray-sorted.png`.
@@ -11,7 +12,9 @@ import type { GradedFile } from './gradeFile';
  * @param folder - Made when it is not there.
  */
 export async function writePictures(folder: string, graded: readonly GradedFile[]): Promise<void> {
-  await mkdir(folder, { recursive: true });
+  await mkdir(folder, { recursive: true }).catch(() => {
+    throw new Misuse(`Cannot make the folder "${folder}".`);
+  });
   const taken = new Set<string>();
   for (const { entry, photo, report, grades } of graded) {
     if (!photo || !report || !grades) continue;

@@ -1,21 +1,12 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import sharp from 'sharp';
-import { afterAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { decodeFile } from '../../src/cli/decodeFile';
 import { photoFile } from '../helpers/photoFile';
 import { pixelAt } from '../helpers/pixelAt';
+import { temporaryFolder } from '../helpers/temporaryFolder';
 import { TURNED_SCENE } from '../helpers/turnedScene';
 
-const folder = await mkdtemp(join(tmpdir(), 'glintgrade-'));
-afterAll(() => rm(folder, { recursive: true }));
-
-async function saved(name: string, bytes: Uint8Array): Promise<string> {
-  const path = join(folder, name);
-  await writeFile(path, bytes);
-  return path;
-}
+const { save } = await temporaryFolder();
 
 it('turns a progressive JPEG upright as its EXIF says', async () => {
   const photo = await decodeFile('tests/golden/turned.jpg');
@@ -28,7 +19,7 @@ it('turns a progressive JPEG upright as its EXIF says', async () => {
 });
 
 it.each(['jpeg', 'png', 'webp', 'avif'] as const)('decodes a %s to four 8-bit channels', async (format) => {
-  const photo = await decodeFile(await saved(`photo.${format}`, await photoFile(format)));
+  const photo = await decodeFile(await save(`photo.${format}`, await photoFile(format)));
   expect(photo.rgba).toHaveLength(4 * 320 * 240);
   expect(photo.rgba[3]).toBe(255);
 });
@@ -43,7 +34,7 @@ it('decodes gray and 16-bit pictures to the same four channels', async () => {
     .png()
     .toBuffer();
   for (const bytes of [gray, deep]) {
-    const photo = await decodeFile(await saved('odd.png', bytes));
+    const photo = await decodeFile(await save('odd.png', bytes));
     expect(photo.rgba).toHaveLength(4 * 320 * 240);
     expect(photo.rgba.reduce((sum, level) => sum + level, 0) / photo.rgba.length).toBeGreaterThan(120);
   }
@@ -52,12 +43,12 @@ it('decodes gray and 16-bit pictures to the same four channels', async () => {
 it('converts a wide-gamut photo to sRGB', async () => {
   const create = { width: 240, height: 240, channels: 3, background: { r: 100, g: 180, b: 90 } } as const;
   const wide = await sharp({ create }).withIccProfile('p3').png().toBuffer();
-  const [r = 0, g = 0, b = 0] = pixelAt(await decodeFile(await saved('wide.png', wide)), 9, 9);
+  const [r = 0, g = 0, b = 0] = pixelAt(await decodeFile(await save('wide.png', wide)), 9, 9);
   expect(Math.abs(r - 100) + Math.abs(g - 180) + Math.abs(b - 90)).toBeLessThanOrEqual(3);
 });
 
 it('refuses a file whose pixels are damaged', async () => {
   const png = await photoFile('png');
   png.fill(0x55, 200, png.length - 200);
-  await expect(decodeFile(await saved('damaged.png', png))).rejects.toMatchObject({ name: 'Refusal' });
+  await expect(decodeFile(await save('damaged.png', png))).rejects.toMatchObject({ name: 'Refusal' });
 });

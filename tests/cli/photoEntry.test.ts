@@ -1,0 +1,54 @@
+import { expect, it } from 'vitest';
+import { gradedEntry, jsonOf, refusedEntry } from '../../src/cli/photoEntry';
+import { summaryOf } from '../../src/cli/summaryOf';
+import { gradeStone } from '../../src/grading/gradeStone';
+import { Refusal, warning } from '../../src/image/notice';
+import { inventedReport } from '../helpers/inventedReport';
+
+const report = { ...inventedReport(), warnings: [warning('blurred')] };
+const settings = { step: 'fine', material: 'agate', limits: null } as const;
+const grades = report.stones.map((stone) => gradeStone(stone, settings));
+const entry = gradedEntry('tray.jpg', report, grades);
+
+it('writes exactly the names other programs rely on', () => {
+  const { photos, ...around } = JSON.parse(jsonOf([entry]));
+  expect(around).toEqual({ schema: 1 });
+  const photo = 'file refused warnings widthPx heightPx mmPerPx ball light stones'.split(' ');
+  expect(Object.keys(photos[0])).toEqual(photo);
+  const stone =
+    'id center outline areaMm2 lengthMm widthMm gloss flaws pitsPerCm2 fractureMm smoothness verdict';
+  expect(Object.keys(photos[0].stones[0])).toEqual(stone.split(' '));
+  const gloss = 'alpha alphaLow alphaHigh gu60 gu20 finish ceilingGu60'.split(' ');
+  expect(Object.keys(photos[0].stones[0].gloss)).toEqual(gloss);
+  expect(Object.keys(photos[0].stones[0].verdict)).toEqual(['action', 'reasons']);
+});
+
+it('says null where no gloss could be measured', () => {
+  const blind = entry.stones.filter((_, i) => report.stones[i]?.highlight === null);
+  expect(blind.length).toBeGreaterThan(0);
+  expect(blind.every(({ gloss }) => gloss === null)).toBe(true);
+});
+
+it('gives a refused photo a code, a sentence, no numbers and no stones', () => {
+  expect(refusedEntry('dark.jpg', new Refusal('no-stone'))).toMatchObject({
+    file: 'dark.jpg',
+    refused: { code: 'no-stone', message: expect.stringContaining('plain tray') },
+    widthPx: null,
+    heightPx: null,
+    mmPerPx: null,
+    ball: null,
+    light: null,
+    stones: [],
+  });
+});
+
+it('sums a photo up in words', () => {
+  const lines = summaryOf(entry).split('\n');
+  expect(lines[0]).toBe('tray.jpg: 12 stones');
+  expect(lines.at(-1)).toBe('  note: The photo is slightly blurred: near-mirror finishes are less certain.');
+  const counted = lines.slice(1, -1).map((line) => Number(/: (\d+) \(/.exec(line)?.[1]));
+  expect(counted.reduce((sum, count) => sum + count, 0)).toBe(12);
+  expect(summaryOf(refusedEntry('dark.jpg', new Refusal('no-stone')))).toMatch(
+    /^dark\.jpg: refused \(no-stone\)\. No stone/,
+  );
+});

@@ -1,0 +1,73 @@
+import { expect, it } from 'vitest';
+import { readCommandLine } from '../../src/cli/readCommandLine';
+
+it('takes a ball of 16 mm and the coarse step when nothing is said', () => {
+  expect(readCommandLine(['tray.jpg'])).toEqual({
+    photos: ['tray.jpg'],
+    ballMm: 16,
+    ballAt: null,
+    rigFile: null,
+    saveRigFile: null,
+    step: 'coarse',
+    material: null,
+    jsonFile: null,
+    pictureFolder: null,
+  });
+});
+
+it('reads every option, before or after the photos', () => {
+  const words = '--step polish a.jpg --material Tigers-Eye --ball-mm 12.5 --json - --picture out b.jpg';
+  expect(readCommandLine(words.split(' '))).toMatchObject({
+    photos: ['a.jpg', 'b.jpg'],
+    ballMm: 12.5,
+    step: 'polish',
+    material: "tiger's eye",
+    jsonFile: '-',
+    pictureFolder: 'out',
+  });
+  expect(readCommandLine('a.jpg --no-ball --rig r --save-rig s'.split(' '))).toMatchObject({
+    ballMm: null,
+    rigFile: 'r',
+    saveRigFile: 's',
+  });
+  expect(readCommandLine(['a.jpg', '--ball-at', '840,1210.5'])).toMatchObject({ ballAt: [840, 1210.5] });
+});
+
+it('says nothing but that help is wanted', () => {
+  expect(readCommandLine(['--help'])).toBeNull();
+});
+
+it.each([
+  { words: '', says: 'Name at least one photo; --help lists the options.' },
+  { words: 'a.jpg --fast', says: "Unknown option '--fast'; --help lists the options." },
+  { words: 'a.jpg --json', says: "Option '--json <value>' argument missing; --help lists the options." },
+  {
+    words: 'a.jpg --ball-mm small',
+    says: '--ball-mm needs a diameter in millimeters, such as 16, not "small".',
+  },
+  { words: 'a.jpg --ball-mm 0', says: '--ball-mm needs a diameter in millimeters, such as 16, not "0".' },
+  {
+    words: 'a.jpg --ball-at here',
+    says: '--ball-at needs a row and a column in pixels, such as 840,1210, not "here".',
+  },
+  {
+    words: 'a.jpg --no-ball --ball-mm 16',
+    says: 'Give either --no-ball or --ball-mm and --ball-at, not both.',
+  },
+  {
+    words: 'a.jpg b.jpg --ball-at 1,2',
+    says: '--ball-at points at the ball of one photo: name only that one.',
+  },
+  {
+    words: 'a.jpg --step last',
+    says: 'There is no step "last": choose coarse, medium, fine, prepolish, polish.',
+  },
+])('answers "$words" with one sentence', ({ words, says }) => {
+  expect(() => readCommandLine(words ? words.split(' ') : [])).toThrow(says);
+});
+
+it('lists the materials for one it does not know', () => {
+  expect(() => readCommandLine(['a.jpg', '--material', 'cheese'])).toThrow(
+    /^There is no material "cheese": choose agate, /,
+  );
+});
