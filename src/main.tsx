@@ -1,0 +1,41 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { createPhotoStore } from './state/photoStore';
+import { openSample } from './state/openSample';
+import { createSettingsStore } from './state/settingsStore';
+import { App } from './ui/App';
+import { StoresContext } from './ui/stores';
+import { openAnalysis } from './worker/analysisClient';
+
+const SAMPLE = new URL('../sample-images/coarse-tray.jpg', import.meta.url).href;
+
+/** The browser's storage; null where it is forbidden. */
+function openStorage(): Storage | null {
+  try {
+    return window.localStorage;
+  } catch {
+    return null;
+  }
+}
+
+const client = openAnalysis();
+const settings = createSettingsStore(openStorage());
+const photos = createPhotoStore(
+  async (file, options, watching) => (await client.analyze(file, options, watching)).report,
+  () => {
+    const { ballMm, noBall, rig } = settings.getState();
+    return { ballMm: noBall ? null : ballMm, rig };
+  },
+  settings.getState().keepRig,
+);
+
+const place = document.getElementById('page');
+if (place === null) throw new Error('index.html has no element with the id "page".');
+createRoot(place).render(
+  <StrictMode>
+    <StoresContext value={{ photos, settings }}>
+      <App />
+    </StoresContext>
+  </StrictMode>,
+);
+void openSample(photos, SAMPLE);

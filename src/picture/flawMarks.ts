@@ -1,0 +1,54 @@
+import type { FlawReport } from '../analysis/report';
+import { CHALK, HALO } from './actionMarks';
+import { strokeText } from './strokeText';
+import { svgNumber } from './svgNumber';
+
+/** A shape for each kind of flaw, around a place and a half-size in pixels. */
+const SHAPES: Readonly<Record<FlawReport['kind'], (x: number, y: number, half: number) => string>> = {
+  pit: (x, y, half) => `M${x - half} ${y}a${half} ${half} 0 1 0 ${2 * half} 0a${half} ${half} 0 1 0 ${-2 * half} 0Z`,
+  chip: (x, y, half) => `M${x} ${y - 1.2 * half}L${x + 1.2 * half} ${y}L${x} ${y + 1.2 * half}L${x - 1.2 * half} ${y}Z`,
+  fracture: (x, y, half) =>
+    `M${x - half} ${y - 0.5 * half}V${y - half}H${x - 0.5 * half}M${x + 0.5 * half} ${y - half}H${x + half}V${y - 0.5 * half}` +
+    `M${x + half} ${y + 0.5 * half}V${y + half}H${x + 0.5 * half}M${x - 0.5 * half} ${y + half}H${x - half}V${y + 0.5 * half}`,
+  scratch: (x, y, half) => `M${x - half} ${y - 0.7 * half}H${x + half}M${x - half} ${y + 0.7 * half}H${x + half}`,
+};
+
+/** Marks never get smaller than this many dots across, so that a thumb-sized crop still shows them. */
+const SMALLEST_DOTS = 16;
+
+/**
+ * Marks flaws by kind: pit ringed, chip in a diamond, fracture between four corners, scratch between two lines;
+ * each with its number in the list.
+ *
+ * @param flaws - Flaws of one stone.
+ * @param mmPerPx - Scale of the photo.
+ * @param pxPerDot - Photo pixels in one dot of the screen.
+ * @param lit - Index of the flaw to bring out; null for none.
+ * @returns SVG groups in photo pixels, to stand in an element with `fill="none"`.
+ */
+export function flawMarks(
+  flaws: readonly FlawReport[],
+  mmPerPx: number,
+  pxPerDot: number,
+  lit: number | null,
+): string {
+  return flaws
+    .map((flaw, index) => {
+      const sizePx = (flaw.diameterMm ?? flaw.lengthMm ?? 0) / mmPerPx;
+      const half = Math.round((Math.max(SMALLEST_DOTS * pxPerDot, sizePx + 6 * pxPerDot) / 2) * 10) / 10;
+      const [x, y] = [Math.round(flaw.column), Math.round(flaw.row)];
+      const shape = `<path d="${SHAPES[flaw.kind](x, y, half)}"/>`;
+      const heightPx = 10 * pxPerDot;
+      const label = String(index + 1);
+      const left = x + half + 3 * pxPerDot;
+      const text = strokeText(label, { x: left, y: y - heightPx / 2, heightPx });
+      const widthPx = (index === lit ? 3.2 : 1.6) * pxPerDot;
+      const ring = [
+        `<g stroke="${HALO}" stroke-width="${svgNumber(widthPx + 2.4 * pxPerDot)}">${shape}</g>`,
+        `<g stroke="${CHALK}" stroke-width="${svgNumber(widthPx)}">${shape}</g>`,
+        `<g stroke="${HALO}" stroke-width="4.6">${text}</g><g stroke="${CHALK}" stroke-width="1.7">${text}</g>`,
+      ];
+      return `<g data-flaw="${index + 1}">${ring.join('')}</g>`;
+    })
+    .join('');
+}

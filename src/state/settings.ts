@@ -1,0 +1,19 @@
+import type { Rig } from '../analysis/report';
+import type { Limits } from '../grading/limits';
+import type { MaterialName } from '../grading/materials';
+import type { Step } from '../grading/steps';
+
+/** What a person chose; everything here is remembered across visits. */
+export interface Settings {
+  readonly step: Step;
+  /** Null for a mixed tray, or when the person is not sure. */
+  readonly material: MaterialName | null;
+  readonly limits: Limits;
+  /** Diameter of the reference ball, mm. */
+  readonly ballMm: number;
+  /** True when no ball lies in the tray and the remembered rig is to be used. */
+  readonly noBall: boolean;
+  /** Lamp and camera of the last photo with a ball. */
+  readonly rig: Rig | null;
+  readonly cautionsSeen: boolean;
+}

@@ -1,0 +1,35 @@
+import type { Action } from '../../grading/opinion';
+import { ACTION_ORDER } from '../../picture/actionMarks';
+import type { GradedPhoto } from '../../state/gradePhoto';
+import { ActionGroup } from './ActionGroup';
+
+interface Props {
+  readonly graded: GradedPhoto;
+  readonly bitmap: ImageBitmap | null;
+  readonly only: Action | null;
+  readonly onOnly: (action: Action | null) => void;
+}
+
+/** Every stone by verdict: what to pick out of the tray, group by group. */
+export function StoneList({ graded, bitmap, only, onOnly }: Props) {
+  const actionOf = new Map(graded.grades.map((grade) => [grade.id, grade.verdict.action]));
+  const groups = ACTION_ORDER.map((action) => ({
+    action,
+    stones: graded.report.stones.filter(({ id }) => actionOf.get(id) === action),
+  })).filter(({ stones }) => stones.length > 0);
+  return (
+    <section className="list" aria-labelledby="list-title">
+      <h2 id="list-title">Sort the tray</h2>
+      {groups.map(({ action, stones }) => (
+        <ActionGroup
+          key={action}
+          action={action}
+          stones={stones}
+          bitmap={bitmap}
+          alone={only === action}
+          onAlone={(alone) => onOnly(alone ? action : null)}
+        />
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,12 @@
+import { MaterialChoice } from './MaterialChoice';
+import { StepChoice } from './StepChoice';
+
+/** The two things a photo cannot tell: the step and the material. */
+export function GradingChoices() {
+  return (
+    <section className="choices" aria-label="Graded as">
+      <StepChoice />
+      <MaterialChoice />
+    </section>
+  );
+}

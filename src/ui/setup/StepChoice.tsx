@@ -1,0 +1,36 @@
+import { STEPS, type Step } from '../../grading/steps';
+import { useSettings } from '../stores';
+import { STEP_WORDS } from './stepWords';
+
+/** Grains as coarse as the step, in a row: the scale is read without words. */
+function Grains({ place }: { place: number }) {
+  const radius = 4.4 - 0.85 * place;
+  const count = 2 + 2 * place;
+  return (
+    <svg className="step-grains" viewBox="0 0 44 12" aria-hidden="true" focusable="false">
+      {Array.from({ length: count }, (_, index) => (
+        <circle key={`${place} ${index + 1}`} cx={22 + (index - (count - 1) / 2) * (2 * radius + 1.2)} cy="6" r={radius} />
+      ))}
+    </svg>
+  );
+}
+
+/** Which step the stones come from; changing it grades them anew at once. */
+export function StepChoice() {
+  const step = useSettings((state) => state.step);
+  const change = useSettings((state) => state.change);
+  return (
+    <fieldset>
+      <legend>Which step do these stones come out of?</legend>
+      <div className="steps">
+        {STEPS.map((choice: Step, place: number) => (
+          <label key={choice} className="step">
+            <input type="radio" name="step" value={choice} checked={choice === step} onChange={() => change({ step: choice })} />
+            <Grains place={place} />
+            {STEP_WORDS[choice]}
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,30 @@
+import type { FlawReport } from '../../analysis/report';
+import { flawWords } from './flawWords';
+
+interface Props {
+  readonly flaws: readonly FlawReport[];
+  readonly lit: number | null;
+  readonly onLit: (index: number | null) => void;
+}
+
+/** The flaws found, numbered as on the crop; touching one brings out its mark. */
+export function FlawList({ flaws, lit, onLit }: Props) {
+  if (flaws.length === 0) return <p>No pits, fractures or chips found on the side that faces the camera.</p>;
+  return (
+    <ol className="flaws">
+      {flaws.map((flaw, index) => (
+        <li key={`${flaw.kind} ${flaw.row} ${flaw.column}`}>
+          <button
+            type="button"
+            className="flaw"
+            aria-pressed={lit === index}
+            onClick={() => onLit(lit === index ? null : index)}
+          >
+            <span className="flaw-number">{index + 1}</span>
+            {flawWords(flaw)}
+          </button>
+        </li>
+      ))}
+    </ol>
+  );
+}

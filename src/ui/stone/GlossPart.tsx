@@ -1,0 +1,36 @@
+import type { HighlightReport } from '../../analysis/report';
+import type { StoneGrade } from '../../grading/gradeStone';
+import { GlossScale } from './GlossScale';
+import { HighlightChart } from './HighlightChart';
+
+interface Props {
+  readonly gloss: StoneGrade['gloss'];
+  readonly highlight: HighlightReport | null;
+}
+
+/** How much the stone shines, how sure that is, and how much its material could. */
+export function GlossPart({ gloss, highlight }: Props) {
+  if (gloss === null || highlight === null) {
+    return (
+      <section>
+        <h3>Gloss</h3>
+        <p>No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.</p>
+      </section>
+    );
+  }
+  const round = (value: number) => value.toFixed(value < 10 ? 1 : 0);
+  return (
+    <section>
+      <h3>Gloss, estimated</h3>
+      <p>
+        <span className="big-number">{gloss.finish}</span>
+        <br />
+        {round(gloss.gu60)} gloss units at 60° ({round(gloss.gu60Low)} to {round(gloss.gu60High)}), {round(gloss.gu20)} at 20°.
+        A perfect polish of this material reads {round(gloss.ceilingGu60)}.
+      </p>
+      <GlossScale gu={gloss.gu60} low={gloss.gu60Low} high={gloss.gu60High} ceiling={gloss.ceilingGu60} />
+      <h3>Its highlight</h3>
+      <HighlightChart profile={highlight.profile} />
+    </section>
+  );
+}

@@ -1,0 +1,73 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import type { PhotoReport, StoneReport } from '../../analysis/report';
+import type { StoneGrade } from '../../grading/gradeStone';
+import { usePhotos } from '../stores';
+import { stoneButtonId } from '../tray/StoneButtons';
+import { FlawList } from './FlawList';
+import { GlossPart } from './GlossPart';
+import { SmoothnessPart } from './SmoothnessPart';
+import { StoneCrop } from './StoneCrop';
+import { VerdictPart } from './VerdictPart';
+
+interface Props {
+  readonly stone: StoneReport;
+  readonly grade: StoneGrade;
+  readonly report: PhotoReport;
+  readonly bitmap: ImageBitmap | null;
+}
+
+/** Everything known of one stone: first what to do and why, then what was measured. */
+export function StoneDetail({ stone, grade, report, bitmap }: Props) {
+  const selectStone = usePhotos((state) => state.selectStone);
+  const [lit, setLit] = useState<number | null>(null);
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => title.current?.focus({ preventScroll: true }), []);
+
+  const close = () => {
+    selectStone(null);
+    document.getElementById(stoneButtonId(stone.id))?.focus({ preventScroll: true });
+  };
+  const step = (by: number) => {
+    const count = report.stones.length;
+    const place = report.stones.findIndex(({ id }) => id === stone.id);
+    selectStone(report.stones[(place + by + count) % count]?.id ?? null);
+  };
+  const press = (event: KeyboardEvent) => {
+    if (event.key === 'Escape') close();
+    else if (event.key === 'ArrowLeft') step(-1);
+    else if (event.key === 'ArrowRight') step(1);
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <section className="detail" data-action={grade.verdict.action} aria-labelledby="detail-title" onKeyDown={press}>
+      <header className="detail-head">
+        <h2 id="detail-title" ref={title} tabIndex={-1}>
+          Stone {stone.id}
+          <span className="detail-size">
+            {' '}
+            {stone.lengthMm.toFixed(0)} × {stone.widthMm.toFixed(0)} mm
+          </span>
+        </h2>
+        <button type="button" className="pebble pebble-plain" aria-label="Previous stone" onClick={() => step(-1)}>
+          ‹
+        </button>
+        <button type="button" className="pebble pebble-plain" aria-label="Next stone" onClick={() => step(1)}>
+          ›
+        </button>
+        <button type="button" className="button" onClick={close}>
+          Close
+        </button>
+      </header>
+      <VerdictPart verdict={grade.verdict} />
+      <StoneCrop stone={stone} mmPerPx={report.mmPerPx} bitmap={bitmap} lit={lit} />
+      <section>
+        <h3>Flaws found</h3>
+        <FlawList flaws={stone.flaws} lit={lit} onLit={setLit} />
+      </section>
+      <GlossPart gloss={grade.gloss} highlight={stone.highlight} />
+      <SmoothnessPart grade={grade} />
+    </section>
+  );
+}

@@ -1,0 +1,53 @@
+import { createContext, useContext } from 'react';
+import { useStore } from 'zustand';
+import type { StoreApi } from 'zustand/vanilla';
+import { type GradedPhoto, gradePhoto } from '../state/gradePhoto';
+import type { PhotoState } from '../state/photoStore';
+import type { SettingsState } from '../state/settingsStore';
+import type { TrayPhoto } from '../state/trayPhoto';
+
+export interface Stores {
+  readonly photos: StoreApi<PhotoState>;
+  readonly settings: StoreApi<SettingsState>;
+}
+
+/** Set once in main.tsx. */
+export const StoresContext = createContext<Stores | null>(null);
+
+function useStores(): Stores {
+  const stores = useContext(StoresContext);
+  if (stores === null) throw new Error('No stores: wrap the page in StoresContext.');
+  return stores;
+}
+
+/** Reads from the photo store and follows it. */
+export function usePhotos<Part>(select: (state: PhotoState) => Part): Part {
+  return useStore(useStores().photos, select);
+}
+
+/** Reads from the settings store and follows it. */
+export function useSettings<Part>(select: (state: SettingsState) => Part): Part {
+  return useStore(useStores().settings, select);
+}
+
+/** The photo store's actions, which never change. */
+export function useStoreActions(): Pick<
+  PhotoState,
+  'add' | 'cancel' | 'measureAgain' | 'pointAtBall' | 'selectStone'
+> {
+  return useStores().photos.getState();
+}
+
+/** The photo being shown, or null before the first one. */
+export function useCurrentPhoto(): TrayPhoto | null {
+  return usePhotos((state) => state.photos.find(({ id }) => id === state.currentId) ?? null);
+}
+
+/** Grades of the photo being shown under the present step, material and limits; null without a report. */
+export function useGraded(): GradedPhoto | null {
+  const report = useCurrentPhoto()?.report ?? null;
+  const step = useSettings((state) => state.step);
+  const material = useSettings((state) => state.material);
+  const limits = useSettings((state) => state.limits);
+  return report === null ? null : gradePhoto(report, { step, material, limits });
+}

@@ -1,0 +1,26 @@
+import { memo, useMemo } from 'react';
+import type { Action } from '../../grading/opinion';
+import { sortingPicture } from '../../picture/sortingPicture';
+import type { GradedPhoto } from '../../state/gradePhoto';
+
+interface Props {
+  readonly graded: GradedPhoto;
+  readonly only: Action | null;
+  readonly dotsAcross: number;
+}
+
+/** The sorting picture as the command draws it, without the legend, which the page has as buttons. */
+export const SortingOverlay = memo(function SortingOverlay({ graded, only, dotsAcross }: Props) {
+  const inner = useMemo(
+    () => ({ __html: sortingPicture(graded.report, graded.grades, { only, dotsAcross }) }),
+    [graded, only, dotsAcross],
+  );
+  return (
+    <div
+      className="sorting-picture"
+      aria-hidden="true"
+      // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by src/picture from numbers, never from a person's text
+      dangerouslySetInnerHTML={inner}
+    />
+  );
+});

@@ -1,0 +1,73 @@
+import { useRef, useState } from 'react';
+import type { Action } from '../../grading/opinion';
+import { stoneAt } from '../../picture/stoneAt';
+import type { GradedPhoto } from '../../state/gradePhoto';
+import type { TrayPhoto } from '../../state/trayPhoto';
+import { usePhotoSource } from '../photo/usePhotoSource';
+import { useStoreActions, usePhotos } from '../stores';
+import { BallPointer } from './BallPointer';
+import { SelectedStone } from './SelectedStone';
+import { StoneButtons } from './StoneButtons';
+import { SortingOverlay } from './SortingOverlay';
+import { usePanZoom } from './usePanZoom';
+import { ZoomButtons } from './ZoomButtons';
+
+interface Props {
+  readonly photo: TrayPhoto;
+  readonly graded: GradedPhoto | null;
+  readonly only: Action | null;
+  readonly pointing: boolean;
+  readonly onPointed: () => void;
+}
+
+/** A touch this many CSS pixels beside a stone still means it. */
+const REACH = 22;
+
+/** The photo with its sorting picture: pan, zoom, tap a stone, or point at the ball. */
+export function TrayPicture({ photo, graded, only, pointing, onPointed }: Props) {
+  const stageRef = useRef<HTMLDivElement>(null);
+  const source = usePhotoSource(photo.file);
+  const [size, setSize] = useState({ width: 3, height: 2 });
+  const { selectStone, pointAtBall } = useStoreActions();
+  const selected = usePhotos((state) => state.selectedStone);
+  const stone = graded?.report.stones.find(({ id }) => id === selected) ?? null;
+  const point = (row: number, column: number) => {
+    pointAtBall([row, column]);
+    onPointed();
+  };
+  const tap = (row: number, column: number, pxPerDot: number) => {
+    if (pointing) point(row, column);
+    else if (graded !== null) selectStone(stoneAt(graded.report.stones, [row, column], REACH * pxPerDot)?.id ?? null);
+  };
+  const { place, view, pointerHandlers, enlarge, fit, reveal } = usePanZoom(stageRef, size, tap);
+  const dotsAcross = Math.round((place === null ? 900 : Math.max(place.width, place.height)) / 50) * 50;
+  return (
+    <div
+      ref={stageRef}
+      className="stage"
+      data-pointing={pointing}
+      style={{ aspectRatio: `${size.width} / ${size.height}` }}
+      {...pointerHandlers}
+    >
+      <div className="stage-photo" style={place ?? { visibility: 'hidden' }}>
+        {source !== null && (
+          <img
+            src={source}
+            alt="The tray of stones"
+            draggable={false}
+            onLoad={(event) =>
+              setSize({ width: event.currentTarget.naturalWidth, height: event.currentTarget.naturalHeight })
+            }
+          />
+        )}
+        {graded !== null && <SortingOverlay graded={graded} only={only} dotsAcross={dotsAcross} />}
+        {graded !== null && stone !== null && (
+          <SelectedStone stone={stone} widthPx={graded.report.widthPx} heightPx={graded.report.heightPx} />
+        )}
+        {graded !== null && !pointing && <StoneButtons graded={graded} onReveal={reveal} />}
+        {pointing && <BallPointer widthPx={size.width} heightPx={size.height} onPoint={point} onCancel={onPointed} />}
+      </div>
+      <ZoomButtons zoomed={view.zoom > 1.01} onEnlarge={enlarge} onFit={fit} />
+    </div>
+  );
+}

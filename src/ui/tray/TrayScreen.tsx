@@ -1,0 +1,53 @@
+import { useState } from 'react';
+import type { Action } from '../../grading/opinion';
+import { StoneList } from '../list/StoneList';
+import { MeasuringNote } from '../photo/MeasuringNote';
+import { PhotoStrip } from '../photo/PhotoStrip';
+import { TroubleNote } from '../photo/TroubleNote';
+import { usePhotoBitmap } from '../photo/usePhotoBitmap';
+import { GradingChoices } from '../setup/GradingChoices';
+import { StoneDetail } from '../stone/StoneDetail';
+import { useCurrentPhoto, useGraded, usePhotos } from '../stores';
+import { PhotoTitle } from './PhotoTitle';
+import { TrayPicture } from './TrayPicture';
+
+/** The photo with its sorting picture, the choices that decide the verdicts, and the stones to pick out. */
+export function TrayScreen({ onSetup }: { onSetup: () => void }) {
+  const photo = useCurrentPhoto();
+  const graded = useGraded();
+  const selected = usePhotos((state) => state.selectedStone);
+  const bitmap = usePhotoBitmap(graded === null ? null : (photo?.file ?? null));
+  const [only, setOnly] = useState<Action | null>(null);
+  const [pointing, setPointing] = useState(false);
+  if (photo === null) return <p className="empty">Take or choose a photo of your tray.</p>;
+  const stone = graded?.report.stones.find(({ id }) => id === selected) ?? null;
+  const grade = graded?.grades.find(({ id }) => id === selected) ?? null;
+  const present = only !== null && graded?.grades.some(({ verdict }) => verdict.action === only) ? only : null;
+  return (
+    <div className="tray" data-open={stone !== null}>
+      <div className="tray-photo">
+        <PhotoStrip />
+        <PhotoTitle photo={photo} pointing={pointing} onPointing={setPointing} />
+        <TrayPicture
+          key={photo.id}
+          photo={photo}
+          graded={graded}
+          only={present}
+          pointing={pointing}
+          onPointed={() => setPointing(false)}
+        />
+        {(photo.status === 'measuring' || photo.status === 'waiting') && <MeasuringNote photo={photo} />}
+        {photo.sentence !== null && !pointing && (
+          <TroubleNote photo={photo} onPoint={() => setPointing(true)} onSetup={onSetup} />
+        )}
+      </div>
+      <div className="tray-side">
+        <GradingChoices />
+        {graded !== null && stone !== null && grade !== null && (
+          <StoneDetail key={stone.id} stone={stone} grade={grade} report={graded.report} bitmap={bitmap} />
+        )}
+        {graded !== null && <StoneList graded={graded} bitmap={bitmap} only={present} onOnly={setOnly} />}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,26 @@
+interface Props {
+  readonly zoomed: boolean;
+  readonly onEnlarge: (factor: number) => void;
+  readonly onFit: () => void;
+}
+
+/** Enlarge, reduce, and see the whole tray, for a thumb or a key. */
+export function ZoomButtons({ zoomed, onEnlarge, onFit }: Props) {
+  return (
+    <div className="zoom-buttons">
+      <button type="button" className="pebble" aria-label="Enlarge the photo" onClick={() => onEnlarge(1.6)}>
+        +
+      </button>
+      {zoomed && (
+        <>
+          <button type="button" className="pebble" aria-label="Reduce the photo" onClick={() => onEnlarge(1 / 1.6)}>
+            −
+          </button>
+          <button type="button" className="pebble pebble-wide" onClick={onFit}>
+            Whole tray
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
