@@ -66,7 +66,7 @@ function ground(gloss: Gloss, step: Step, material: MaterialName | null): Opinio
 
 function polished(gloss: Gloss, limits: StepLimits, material: MaterialName | null): Opinion {
   const wanted = limits.minShareOfCeiling ?? 0;
-  const ceiling = `a perfect polish of ${material ?? 'most stones'} reads ${plainNumber(gloss.ceilingGu60)}`;
+  const ceiling = `a perfect polish of ${material ?? 'quartz'} reads ${plainNumber(gloss.ceilingGu60)}`;
   const now = `Reads about ${glossSentence(gloss)}, ${gloss.finish}: ${percent(gloss.shareOfCeiling)} of its ceiling, ${ceiling}.`;
   if (gloss.shareOfCeilingLow >= wanted) return { action: 'finished', reason: now };
   if (gloss.shareOfCeiling >= wanted) {

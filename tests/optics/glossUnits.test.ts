@@ -44,11 +44,11 @@ it('never reads higher on a rougher surface', () => {
 });
 
 it('stays close to the integral between its knots', () => {
+  const alpha = fc.double({ min: 1e-4, max: 1, noNaN: true });
+  const index = fc.double({ min: 1.3, max: 2, noNaN: true });
   fc.assert(
-    fc.property(fc.double({ min: 1e-4, max: 1, noNaN: true }), angle, (alpha, angleDeg) => {
-      expect(Math.abs(glossUnits(alpha, 1.62, angleDeg) - glossIntegral(alpha, 1.62, angleDeg))).toBeLessThan(
-        0.05,
-      );
+    fc.property(alpha, index, angle, (a, n, angleDeg) => {
+      expect(Math.abs(glossUnits(a, n, angleDeg) - glossIntegral(a, n, angleDeg))).toBeLessThan(0.05);
     }),
   );
 });
