@@ -1,0 +1,13 @@
+#!/bin/sh
+# Renders the four committed sample photographs and their truth files.
+# Usage: sh build-all.sh [OUT]      (default: the folder above this one)
+set -e
+here=$(cd "$(dirname "$0")" && pwd)
+out=${1:-$here/..}
+render() {
+  blender -b --python-exit-code 1 --python "$here/build.py" -- --kind "$1" --seed "$2" --name "$3" --out "$out" --samples 64
+}
+render coarse 21 coarse-tray
+render mid 21 mid-tray
+render polished 21 polished-tray
+render close-up 22 close-up
