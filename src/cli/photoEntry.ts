@@ -56,7 +56,7 @@ export function refusedEntry(file: string, { code, message }: Refusal): PhotoEnt
 
 /** The whole JSON document. */
 export function jsonOf(photos: readonly PhotoEntry[]): string {
-  return JSON.stringify({ schema: 1, photos }, null, 1);
+  return JSON.stringify({ schema: 1, photos });
 }
 
 function stoneEntry(stone: StoneReport, grade: StoneGrade): StoneEntry {

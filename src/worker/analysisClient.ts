@@ -74,7 +74,10 @@ class QueuedAnalysis implements AnalysisClient {
       if (data.kind !== 'progress') this.#finish((job) => settle(job, data));
       else if (!this.#running?.signal?.aborted) this.#running?.onProgress?.(data.stage, data.share);
     };
-    worker.onerror = (event) => this.#crash(event.message);
+    worker.onerror = (event) => {
+      event.preventDefault();
+      this.#crash(event.message);
+    };
     worker.onmessageerror = () => this.#crash('an answer could not be read');
     return worker;
   }
