@@ -100,5 +100,5 @@ function doubtSentence({ sure, withDoubtful }: FlawTallies): string {
     const more = withDoubtful[kind].count - sure[kind].count;
     return more > 0 ? [flawCount(more, kind)] : [];
   });
-  return `The photo may show ${parts.join(' and ')} more, too faint to be sure of; real ones would be over the limit. Check with a loupe.`;
+  return `The photo may also show ${parts.join(' and ')}, too faint to be sure of; real ones would be over the limit. Check with a loupe.`;
 }

@@ -77,7 +77,7 @@ it('asks for another look when doubtful flaws would decide', () => {
     {
       action: 'look-closer',
       reason:
-        'The photo may show 4 pits more, too faint to be sure of; real ones would be over the limit. Check with a loupe.',
+        'The photo may also show 4 pits, too faint to be sure of; real ones would be over the limit. Check with a loupe.',
     },
   ]);
 });
