@@ -1,7 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { createPhotoStore } from './state/photoStore';
 import { openSample } from './state/openSample';
+import { createPhotoStore } from './state/photoStore';
 import { createSettingsStore } from './state/settingsStore';
 import { App } from './ui/App';
 import { StoresContext } from './ui/stores';
@@ -20,14 +20,14 @@ function openStorage(): Storage | null {
 
 const client = openAnalysis();
 const settings = createSettingsStore(openStorage());
-const photos = createPhotoStore(
-  async (file, options, watching) => (await client.analyze(file, options, watching)).report,
-  () => {
+const photos = createPhotoStore({
+  analyze: async (file, options, watching) => (await client.analyze(file, options, watching)).report,
+  commonOptions: () => {
     const { ballMm, noBall, rig } = settings.getState();
     return { ballMm: noBall ? null : ballMm, rig };
   },
-  settings.getState().keepRig,
-);
+  keepRig: settings.getState().keepRig,
+});
 
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html has no element with the id "page".');

@@ -37,7 +37,7 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
     weight: 1,
     cap: 'butt',
     split: false,
-    glyph: 'M0 9.5H3.4V5H6.8V.5H10',
+    glyph: 'M.2 9.4H5V4.9H9.8V.4',
   },
   // Sphalerite; dashes; a spiral: round and round once more.
   repeat: {
@@ -47,7 +47,7 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
     weight: 1,
     cap: 'butt',
     split: false,
-    glyph: 'M4.9 5.1C5.1 4.2 6.5 4.5 6.4 5.6C6.2 7.3 3.2 7.2 3.2 4.9C3.2 2 8.4 1.6 8.9 5.3C9.2 8.5 6.7 9.8 4.7 9.6C1.5 9.2 .2 6.4 .7 3.6',
+    glyph: 'M5.6 5.6C5.2 3.9 2.5 4.2 2.5 6.2C2.6 9 8 9.4 8.9 5.6C9.7 1.6 4.2 -.6 .8 2.8',
   },
   // Carnelian; beads like coarse grains; two rough surfaces in profile.
   'back-to-coarse': {

@@ -5,12 +5,15 @@ import { svgNumber } from './svgNumber';
 
 /** A shape for each kind of flaw, around a place and a half-size in pixels. */
 const SHAPES: Readonly<Record<FlawReport['kind'], (x: number, y: number, half: number) => string>> = {
-  pit: (x, y, half) => `M${x - half} ${y}a${half} ${half} 0 1 0 ${2 * half} 0a${half} ${half} 0 1 0 ${-2 * half} 0Z`,
-  chip: (x, y, half) => `M${x} ${y - 1.2 * half}L${x + 1.2 * half} ${y}L${x} ${y + 1.2 * half}L${x - 1.2 * half} ${y}Z`,
+  pit: (x, y, half) =>
+    `M${x - half} ${y}a${half} ${half} 0 1 0 ${2 * half} 0a${half} ${half} 0 1 0 ${-2 * half} 0Z`,
+  chip: (x, y, half) =>
+    `M${x} ${y - 1.2 * half}L${x + 1.2 * half} ${y}L${x} ${y + 1.2 * half}L${x - 1.2 * half} ${y}Z`,
   fracture: (x, y, half) =>
     `M${x - half} ${y - 0.5 * half}V${y - half}H${x - 0.5 * half}M${x + 0.5 * half} ${y - half}H${x + half}V${y - 0.5 * half}` +
     `M${x + half} ${y + 0.5 * half}V${y + half}H${x + 0.5 * half}M${x - 0.5 * half} ${y + half}H${x - half}V${y + 0.5 * half}`,
-  scratch: (x, y, half) => `M${x - half} ${y - 0.7 * half}H${x + half}M${x - half} ${y + 0.7 * half}H${x + half}`,
+  scratch: (x, y, half) =>
+    `M${x - half} ${y - 0.7 * half}H${x + half}M${x - half} ${y + 0.7 * half}H${x + half}`,
 };
 
 /** Marks never get smaller than this many dots across, so that a thumb-sized crop still shows them. */

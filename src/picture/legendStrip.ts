@@ -13,9 +13,10 @@ export interface LegendStrip {
 
 /** How many stones each action was given, in the order of the legend; actions nobody got are left out. */
 export function countActions(actions: readonly Action[]): [Action, number][] {
-  return ACTION_ORDER.map((action): [Action, number] => [action, actions.filter((a) => a === action).length]).filter(
-    ([, count]) => count > 0,
-  );
+  return ACTION_ORDER.map((action): [Action, number] => [
+    action,
+    actions.filter((a) => a === action).length,
+  ]).filter(([, count]) => count > 0);
 }
 
 /**

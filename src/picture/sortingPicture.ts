@@ -51,13 +51,16 @@ export function sortingPicture(
     const mark = ACTION_MARKS[action];
     const line = stoneLine(outlinePath(stone.outline, 0.4 * pxPerDot), mark, linePx);
     const faint = options.only != null && options.only !== action ? ' opacity=".28"' : '';
-    return [`<g data-stone="${stone.id}" data-action="${action}"${faint}>${line}${stoneLabel(stone, mark, pxPerDot)}</g>`];
+    return [
+      `<g data-stone="${stone.id}" data-action="${action}"${faint}>${line}${stoneLabel(stone, mark, pxPerDot)}</g>`,
+    ];
   });
-  const ball = report.ball === null ? '' : `<g data-ball="">${ballMark(report.ball, linePx, pxPerDot, heightPx)}</g>`;
+  const ball =
+    report.ball === null ? '' : `<g data-ball="">${ballMark(report.ball, linePx, pxPerDot, heightPx)}</g>`;
   const actions = options.legend === true ? report.stones.flatMap(({ id }) => actionOf.get(id) ?? []) : [];
   const strip = legendStrip(actions, widthPx, heightPx, pxPerDot);
   const size = `width="${widthPx}" height="${svgNumber(heightPx + strip.heightPx)}"`;
   const view = `viewBox="0 0 ${widthPx} ${svgNumber(heightPx + strip.heightPx)}"`;
   const pen = 'fill="none" stroke-linejoin="round" stroke-linecap="round"';
-  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} ${view} ${pen}>${ball}${stones.join('')}${strip.svg}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} ${view} ${pen}>${stones.join('')}${ball}${strip.svg}</svg>`;
 }

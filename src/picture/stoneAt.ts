@@ -13,7 +13,8 @@ function contains(outline: readonly PixelPoint[], [row, column]: PixelPoint): bo
   let inside = false;
   for (const [from, to] of edges(outline)) {
     const crosses = from[0] > row !== to[0] > row;
-    if (crosses && column < from[1] + ((row - from[0]) / (to[0] - from[0])) * (to[1] - from[1])) inside = !inside;
+    if (crosses && column < from[1] + ((row - from[0]) / (to[0] - from[0])) * (to[1] - from[1]))
+      inside = !inside;
   }
   return inside;
 }

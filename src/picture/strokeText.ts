@@ -43,7 +43,8 @@ export function strokeText(text: string, place: TextPlace): string {
   let x = 0;
   const paths = [...text.toUpperCase()].map((character) => {
     const glyph = glyphOf(character);
-    const path = glyph.path === '' ? '' : `<path transform="translate(${svgNumber(x)} 0)" d="${glyph.path}"/>`;
+    const path =
+      glyph.path === '' ? '' : `<path transform="translate(${svgNumber(x)} 0)" d="${glyph.path}"/>`;
     x += glyph.width + SPACING;
     return path;
   });

@@ -12,7 +12,12 @@ export function explainFailure(error: unknown, signal: AbortSignal): Explained {
   if (signal.aborted) {
     return { status: 'cancelled', sentence: 'Stopped: this photo was not measured.', code: null };
   }
-  if (error instanceof Error && 'code' in error && typeof error.code === 'string' && error.name === 'Refusal') {
+  if (
+    error instanceof Error &&
+    'code' in error &&
+    typeof error.code === 'string' &&
+    error.name === 'Refusal'
+  ) {
     return { status: 'refused', sentence: error.message, code: error.code };
   }
   const detail = error instanceof Error ? error.message : String(error);

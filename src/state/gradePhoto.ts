@@ -20,9 +20,12 @@ const last = new WeakMap<PhotoReport, { readonly choices: Choices; readonly grad
 export function gradePhoto(report: PhotoReport, choices: Choices): GradedPhoto {
   const { step, material, limits } = choices;
   const kept = last.get(report);
-  const same = kept?.choices.step === step && kept.choices.material === material && kept.choices.limits === limits;
+  const same =
+    kept?.choices.step === step && kept.choices.material === material && kept.choices.limits === limits;
   if (kept !== undefined && same) return kept.graded;
-  const grades = report.stones.map((stone) => gradeStone(stone, { step, material, limits, mmPerPx: report.mmPerPx }));
+  const grades = report.stones.map((stone) =>
+    gradeStone(stone, { step, material, limits, mmPerPx: report.mmPerPx }),
+  );
   const graded = { report, grades };
   last.set(report, { choices: { step, material, limits }, graded });
   return graded;

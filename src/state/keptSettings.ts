@@ -42,7 +42,13 @@ function checkedLimits(kept: unknown): Limits {
 
 function checkedRig(kept: unknown): Settings['rig'] {
   if (!isRecord(kept) || !isRecord(kept.light)) return null;
-  const numbers = [kept.mmPerPx, kept.lampRadiance, kept.sourceSlope, kept.blurPx, kept.light.angularDiameterDeg];
+  const numbers = [
+    kept.mmPerPx,
+    kept.lampRadiance,
+    kept.sourceSlope,
+    kept.blurPx,
+    kept.light.angularDiameterDeg,
+  ];
   const sound = numbers.every((value) => typeof value === 'number' && Number.isFinite(value) && value >= 0);
   return sound && Array.isArray(kept.light.direction) ? (kept as unknown as Settings['rig']) : null;
 }

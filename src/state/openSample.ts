@@ -11,7 +11,8 @@ export async function openSample(photos: StoreApi<PhotoState>, address: string):
     const answer = await fetch(address);
     if (!answer.ok) return;
     const file = await answer.blob();
-    if (photos.getState().photos.length === 0) photos.getState().add([{ name: 'Sample tray', file, sample: true }]);
+    if (photos.getState().photos.length === 0)
+      photos.getState().add([{ name: 'Sample tray', file, sample: true }]);
   } catch {
     // Offline on a first visit: there is no sample, and the person's own photos work all the same.
   }

@@ -14,7 +14,9 @@ export interface SettingsState extends Settings {
  *
  * @param storage - Where to remember; null, or a storage that refuses, makes it forget at the end of the visit.
  */
-export function createSettingsStore(storage: Pick<Storage, 'getItem' | 'setItem'> | null): StoreApi<SettingsState> {
+export function createSettingsStore(
+  storage: Pick<Storage, 'getItem' | 'setItem'> | null,
+): StoreApi<SettingsState> {
   const store = createStore<SettingsState>()((set) => ({
     ...readSettings(storage),
     change: (part) => set(part),

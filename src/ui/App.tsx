@@ -18,8 +18,8 @@ export function App() {
       <header className="masthead">
         <h1>
           <svg className="masthead-stone" viewBox="0 0 40 32" aria-hidden="true" focusable="false">
-            <path d="M4 19C3 10 11 3 21 3.5S38 10 37 19S29 29 20 29S5 27 4 19Z" />
-            <path className="masthead-glint" d="M15 8.5V15.5M11.5 12H18.5" />
+            <path d="M3 21C2 13 9 5 19 3.5C28 2 37 8 38 16C39 25 31 30 20 30C10 30 4 28 3 21Z" />
+            <path className="masthead-glint" d="M9 17C10.5 12.5 14 9.5 18.5 8.6" />
           </svg>
           Glintgrade
         </h1>
@@ -36,8 +36,8 @@ export function App() {
       </main>
       <footer className="thumb-bar">
         <PhotoButtons />
-        <p className="privacy">Photos stay on this device: nothing is sent anywhere.</p>
       </footer>
+      <p className="privacy">Photos never leave this device.</p>
       {over && (
         <p className="drop-hint" role="status">
           Let go to measure

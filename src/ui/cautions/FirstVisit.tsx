@@ -8,8 +8,8 @@ export function FirstVisit({ onRead }: { onRead: () => void }) {
   return (
     <aside className="first-visit" aria-label="Safety in short">
       <p>
-        <strong>Before you start:</strong> no slurry down a drain, keep silica wet, protect eyes and lungs, and know
-        your stone: some are hazardous.
+        <strong>Before you start:</strong> no slurry down a drain, keep silica wet, protect eyes and lungs,
+        and know your stone: some are hazardous.
       </p>
       <div className="first-visit-ways">
         <button type="button" className="button button-quiet" onClick={onRead}>

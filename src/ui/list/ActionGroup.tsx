@@ -20,12 +20,12 @@ export function ActionGroup({ action, stones, bitmap, alone, onAlone }: Props) {
   const { word } = ACTION_MARKS[action];
   return (
     <section className="group" data-action={action} aria-label={`${word}: ${stones.length}`}>
+      <ActionLine action={action} />
       <header className="group-head">
         <ActionSign action={action} />
         <h3>
           {word} <span className="group-count">{stones.length}</span>
         </h3>
-        <ActionLine action={action} />
         <button
           type="button"
           className="button button-quiet"
@@ -37,7 +37,8 @@ export function ActionGroup({ action, stones, bitmap, alone, onAlone }: Props) {
         </button>
       </header>
       <p className="group-errand">
-        {ACTION_ERRANDS[action]} <strong className="group-numbers">{stones.map(({ id }) => id).join(', ')}</strong>
+        {ACTION_ERRANDS[action]}{' '}
+        <strong className="group-numbers">{stones.map(({ id }) => id).join(', ')}</strong>
       </p>
       <div className="tokens">
         {stones.map((stone) => (

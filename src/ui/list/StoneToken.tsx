@@ -30,7 +30,7 @@ export function StoneToken({ stone, action, bitmap }: Props) {
       aria-label={`Stone ${stone.id}: ${ACTION_MARKS[action].word}`}
       onClick={() => selectStone(stone.id)}
     >
-      <canvas ref={ref} width={SIDE_PX} height={SIDE_PX} aria-hidden="true" />
+      <canvas ref={ref} width={SIDE_PX} height={SIDE_PX} />
       <span className="token-number">{stone.id}</span>
     </button>
   );

@@ -1,5 +1,5 @@
-import { useStoreActions } from '../stores';
 import type { TrayPhoto } from '../../state/trayPhoto';
+import { useStoreActions } from '../stores';
 import { overallShare, STAGE_WORDS } from './stageWords';
 
 /** What is being done to the photo, how far it is, and a way to stop it. */
@@ -10,7 +10,10 @@ export function MeasuringNote({ photo }: { photo: TrayPhoto }) {
   return (
     <div className="note note-measuring">
       <p role="status">{words} …</p>
-      <progress value={progress === null ? 0 : overallShare(progress.stage, progress.share)} aria-label="Measured so far" />
+      <progress
+        value={progress === null ? 0 : overallShare(progress.stage, progress.share)}
+        aria-label="Measured so far"
+      />
       {progress !== null && (
         <button type="button" className="button" onClick={cancel}>
           Cancel

@@ -19,8 +19,24 @@ export function PhotoButtons() {
       <button type="button" className="button" onClick={() => files.current?.click()}>
         Choose photos
       </button>
-      <input ref={camera} type="file" accept="image/*" capture="environment" hidden onChange={take} aria-label="Camera" />
-      <input ref={files} type="file" accept="image/*" multiple hidden onChange={take} aria-label="Photo files" />
+      <input
+        ref={camera}
+        type="file"
+        accept="image/*"
+        capture="environment"
+        hidden
+        onChange={take}
+        aria-label="Camera"
+      />
+      <input
+        ref={files}
+        type="file"
+        accept="image/*"
+        multiple
+        hidden
+        onChange={take}
+        aria-label="Photo files"
+      />
     </div>
   );
 }

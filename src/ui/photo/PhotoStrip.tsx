@@ -15,7 +15,8 @@ function StripPhoto({ photo }: { photo: TrayPhoto }) {
   const show = usePhotos((state) => state.show);
   const current = usePhotos((state) => state.currentId) === photo.id;
   const source = usePhotoSource(photo.file);
-  const label = photo.status === 'measured' ? `${photo.report?.stones.length} stones` : STATUS_WORDS[photo.status];
+  const label =
+    photo.status === 'measured' ? `${photo.report?.stones.length} stones` : STATUS_WORDS[photo.status];
   return (
     <li>
       <button type="button" className="strip-photo" aria-pressed={current} onClick={() => show(photo.id)}>

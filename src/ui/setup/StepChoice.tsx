@@ -6,10 +6,14 @@ import { STEP_WORDS } from './stepWords';
 function Grains({ place }: { place: number }) {
   const radius = 4.4 - 0.85 * place;
   const count = 2 + 2 * place;
+  const centers = Array.from(
+    { length: count },
+    (_, index) => 22 + (index - (count - 1) / 2) * (2 * radius + 1.2),
+  );
   return (
     <svg className="step-grains" viewBox="0 0 44 12" aria-hidden="true" focusable="false">
-      {Array.from({ length: count }, (_, index) => (
-        <circle key={`${place} ${index + 1}`} cx={22 + (index - (count - 1) / 2) * (2 * radius + 1.2)} cy="6" r={radius} />
+      {centers.map((center) => (
+        <circle key={center} cx={center} cy="6" r={radius} />
       ))}
     </svg>
   );
@@ -21,11 +25,17 @@ export function StepChoice() {
   const change = useSettings((state) => state.change);
   return (
     <fieldset>
-      <legend>Which step do these stones come out of?</legend>
+      <legend>These stones come out of</legend>
       <div className="steps">
         {STEPS.map((choice: Step, place: number) => (
           <label key={choice} className="step">
-            <input type="radio" name="step" value={choice} checked={choice === step} onChange={() => change({ step: choice })} />
+            <input
+              type="radio"
+              name="step"
+              value={choice}
+              checked={choice === step}
+              onChange={() => change({ step: choice })}
+            />
             <Grains place={place} />
             {STEP_WORDS[choice]}
           </label>

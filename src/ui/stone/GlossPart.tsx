@@ -14,7 +14,9 @@ export function GlossPart({ gloss, highlight }: Props) {
     return (
       <section>
         <h3>Gloss</h3>
-        <p>No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.</p>
+        <p>
+          No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.
+        </p>
       </section>
     );
   }
@@ -25,8 +27,8 @@ export function GlossPart({ gloss, highlight }: Props) {
       <p>
         <span className="big-number">{gloss.finish}</span>
         <br />
-        {round(gloss.gu60)} gloss units at 60° ({round(gloss.gu60Low)} to {round(gloss.gu60High)}), {round(gloss.gu20)} at 20°.
-        A perfect polish of this material reads {round(gloss.ceilingGu60)}.
+        {round(gloss.gu60)} gloss units at 60° ({round(gloss.gu60Low)} to {round(gloss.gu60High)}),{' '}
+        {round(gloss.gu20)} at 20°. A perfect polish of this material reads {round(gloss.ceilingGu60)}.
       </p>
       <GlossScale gu={gloss.gu60} low={gloss.gu60Low} high={gloss.gu60High} ceiling={gloss.ceilingGu60} />
       <h3>Its highlight</h3>

@@ -10,10 +10,15 @@ export function HighlightChart({ profile }: { profile: HighlightReport['profile'
   const brightest = Math.max(...measured, ...model, 0.05) * 1.08;
   const x = axisScale([0, farthest], [LEFT, RIGHT]);
   const y = axisScale([0, brightest], [BOTTOM, TOP]);
-  const place = (value: number, index: number) => `${x(distance[index] ?? 0).toFixed(1)} ${y(value).toFixed(1)}`;
+  const place = (value: number, index: number) =>
+    `${x(distance[index] ?? 0).toFixed(1)} ${y(value).toFixed(1)}`;
   return (
     <figure className="chart">
-      <svg viewBox="0 0 360 186" role="img" aria-label="Brightness of the highlight from its center outward, measured and fitted">
+      <svg
+        viewBox="0 0 360 186"
+        role="img"
+        aria-label="Brightness of the highlight from its center outward, measured and fitted"
+      >
         {roundMarks(brightest, 3).map((mark) => (
           <g key={`y${mark}`} className="chart-grid">
             <path d={`M${LEFT} ${y(mark)}H${RIGHT}`} />
@@ -32,13 +37,19 @@ export function HighlightChart({ profile }: { profile: HighlightReport['profile'
         </text>
         <path className="chart-model" d={`M${model.map(place).join('L')}`} />
         {measured.map((value, index) => (
-          <circle key={distance[index]} className="chart-measured" cx={x(distance[index] ?? 0)} cy={y(value)} r="3.2" />
+          <circle
+            key={distance[index]}
+            className="chart-measured"
+            cx={x(distance[index] ?? 0)}
+            cy={y(value)}
+            r="3.2"
+          />
         ))}
       </svg>
       <figcaption>
-        Percent of what a perfect polish would send back. <span className="key-measured">Dots</span>: your photo.{' '}
-        <span className="key-model">Line</span>: the surface that fits best. A tall narrow peak is a mirror, a low wide
-        one is matte.
+        Percent of what a perfect polish would send back. <span className="key-measured">Dots</span>: your
+        photo. <span className="key-model">Line</span>: the surface that fits best. A tall narrow peak is a
+        mirror, a low wide one is matte.
       </figcaption>
     </figure>
   );

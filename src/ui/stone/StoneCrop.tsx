@@ -34,7 +34,13 @@ export function StoneCrop({ stone, mmPerPx, bitmap, lit }: Props) {
   return (
     <figure className="crop">
       <div className="crop-frame">
-        <canvas ref={ref} width={SIDE_PX} height={SIDE_PX} role="img" aria-label={`Stone ${stone.id} enlarged`} />
+        <canvas
+          ref={ref}
+          width={SIDE_PX}
+          height={SIDE_PX}
+          role="img"
+          aria-label={`Stone ${stone.id} enlarged`}
+        />
         {marked && (
           <StrokeSvg
             className="crop-marks"
@@ -44,7 +50,12 @@ export function StoneCrop({ stone, mmPerPx, bitmap, lit }: Props) {
         )}
       </div>
       {stone.flaws.length > 0 && (
-        <button type="button" className="button button-quiet" aria-pressed={marked} onClick={() => setMarked(!marked)}>
+        <button
+          type="button"
+          className="button button-quiet"
+          aria-pressed={marked}
+          onClick={() => setMarked(!marked)}
+        >
           {marked ? 'Hide the marks' : 'Show the marks'}
         </button>
       )}

@@ -21,7 +21,11 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
   const selectStone = usePhotos((state) => state.selectStone);
   const [lit, setLit] = useState<number | null>(null);
   const title = useRef<HTMLHeadingElement>(null);
-  useEffect(() => title.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    title.current?.focus({ preventScroll: true });
+    title.current?.closest('.tray-side')?.scrollTo(0, 0);
+    document.getElementById('tray-picture')?.scrollIntoView({ block: 'start' });
+  }, []);
 
   const close = () => {
     selectStone(null);
@@ -41,16 +45,25 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
   };
 
   return (
-    <section className="detail" data-action={grade.verdict.action} aria-labelledby="detail-title" onKeyDown={press}>
+    <section
+      className="detail"
+      data-action={grade.verdict.action}
+      aria-labelledby="detail-title"
+      onKeyDown={press}
+    >
       <header className="detail-head">
         <h2 id="detail-title" ref={title} tabIndex={-1}>
-          Stone {stone.id}
+          Stone {stone.id}{' '}
           <span className="detail-size">
-            {' '}
             {stone.lengthMm.toFixed(0)} × {stone.widthMm.toFixed(0)} mm
           </span>
         </h2>
-        <button type="button" className="pebble pebble-plain" aria-label="Previous stone" onClick={() => step(-1)}>
+        <button
+          type="button"
+          className="pebble pebble-plain"
+          aria-label="Previous stone"
+          onClick={() => step(-1)}
+        >
           ‹
         </button>
         <button type="button" className="pebble pebble-plain" aria-label="Next stone" onClick={() => step(1)}>

@@ -23,5 +23,7 @@ export function roundMarks(most: number, count: number): number[] {
   const rough = most / count;
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = [1, 2, 5, 10].map((factor) => factor * power).find((candidate) => candidate >= rough) ?? rough;
-  return Array.from({ length: Math.floor(most / step + 1e-9) + 1 }, (_, index) => Number((index * step).toFixed(9)));
+  return Array.from({ length: Math.floor(most / step + 1e-9) + 1 }, (_, index) =>
+    Number((index * step).toFixed(9)),
+  );
 }

@@ -23,7 +23,7 @@ export function PhotoTitle({ photo, pointing, onPointing }: Props) {
     <div className="title">
       {photo.sample && (
         <p className="title-sample">
-          <strong>A sample to try.</strong> This tray is made by a computer, measured here and now like any photo.
+          <strong>Sample tray.</strong> A rendered picture, measured just now like any photo.
         </p>
       )}
       {warnings.length > 0 && (

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
-import type { GradedPhoto } from '../../state/gradePhoto';
-import { stoneBox } from '../../picture/stoneBox';
 import { ACTION_MARKS } from '../../picture/actionMarks';
+import { stoneBox } from '../../picture/stoneBox';
+import type { GradedPhoto } from '../../state/gradePhoto';
 import { usePhotos } from '../stores';
 import { neighborStone } from './neighborStone';
 
@@ -28,7 +28,7 @@ export function StoneButtons({ graded, onReveal }: Props) {
   };
 
   return (
-    <div className="stone-buttons" role="group" aria-label="Stones in the tray">
+    <nav className="stone-buttons" aria-label="Stones in the tray">
       {report.stones.map((stone) => {
         const box = stoneBox(stone.outline);
         const action = grades.find(({ id }) => id === stone.id)?.verdict.action;
@@ -54,6 +54,6 @@ export function StoneButtons({ graded, onReveal }: Props) {
           />
         );
       })}
-    </div>
+    </nav>
   );
 }

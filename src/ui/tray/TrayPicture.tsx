@@ -1,14 +1,14 @@
-import { useRef, useState } from 'react';
+import { type CSSProperties, type ReactNode, useRef, useState } from 'react';
 import type { Action } from '../../grading/opinion';
 import { stoneAt } from '../../picture/stoneAt';
 import type { GradedPhoto } from '../../state/gradePhoto';
 import type { TrayPhoto } from '../../state/trayPhoto';
 import { usePhotoSource } from '../photo/usePhotoSource';
-import { useStoreActions, usePhotos } from '../stores';
+import { usePhotos, useStoreActions } from '../stores';
 import { BallPointer } from './BallPointer';
 import { SelectedStone } from './SelectedStone';
-import { StoneButtons } from './StoneButtons';
 import { SortingOverlay } from './SortingOverlay';
+import { StoneButtons } from './StoneButtons';
 import { usePanZoom } from './usePanZoom';
 import { ZoomButtons } from './ZoomButtons';
 
@@ -18,13 +18,15 @@ interface Props {
   readonly only: Action | null;
   readonly pointing: boolean;
   readonly onPointed: () => void;
+  /** What photo this is; stands beside the zoom buttons. */
+  readonly children: ReactNode;
 }
 
 /** A touch this many CSS pixels beside a stone still means it. */
 const REACH = 22;
 
 /** The photo with its sorting picture: pan, zoom, tap a stone, or point at the ball. */
-export function TrayPicture({ photo, graded, only, pointing, onPointed }: Props) {
+export function TrayPicture({ photo, graded, only, pointing, onPointed, children }: Props) {
   const stageRef = useRef<HTMLDivElement>(null);
   const source = usePhotoSource(photo.file);
   const [size, setSize] = useState({ width: 3, height: 2 });
@@ -37,37 +39,48 @@ export function TrayPicture({ photo, graded, only, pointing, onPointed }: Props)
   };
   const tap = (row: number, column: number, pxPerDot: number) => {
     if (pointing) point(row, column);
-    else if (graded !== null) selectStone(stoneAt(graded.report.stones, [row, column], REACH * pxPerDot)?.id ?? null);
+    else if (graded !== null)
+      selectStone(stoneAt(graded.report.stones, [row, column], REACH * pxPerDot)?.id ?? null);
   };
   const { place, view, pointerHandlers, enlarge, fit, reveal } = usePanZoom(stageRef, size, tap);
   const dotsAcross = Math.round((place === null ? 900 : Math.max(place.width, place.height)) / 50) * 50;
   return (
-    <div
-      ref={stageRef}
-      className="stage"
-      data-pointing={pointing}
-      style={{ aspectRatio: `${size.width} / ${size.height}` }}
-      {...pointerHandlers}
-    >
-      <div className="stage-photo" style={place ?? { visibility: 'hidden' }}>
-        {source !== null && (
-          <img
-            src={source}
-            alt="The tray of stones"
-            draggable={false}
-            onLoad={(event) =>
-              setSize({ width: event.currentTarget.naturalWidth, height: event.currentTarget.naturalHeight })
-            }
-          />
-        )}
-        {graded !== null && <SortingOverlay graded={graded} only={only} dotsAcross={dotsAcross} />}
-        {graded !== null && stone !== null && (
-          <SelectedStone stone={stone} widthPx={graded.report.widthPx} heightPx={graded.report.heightPx} />
-        )}
-        {graded !== null && !pointing && <StoneButtons graded={graded} onReveal={reveal} />}
-        {pointing && <BallPointer widthPx={size.width} heightPx={size.height} onPoint={point} onCancel={onPointed} />}
+    <>
+      <div className="title-row" id="tray-picture">
+        {children}
+        <ZoomButtons zoomed={view.zoom > 1.01} onEnlarge={enlarge} onFit={fit} />
       </div>
-      <ZoomButtons zoomed={view.zoom > 1.01} onEnlarge={enlarge} onFit={fit} />
-    </div>
+      <div
+        ref={stageRef}
+        className="stage"
+        data-pointing={pointing}
+        style={{ '--shape': `${size.width} / ${size.height}` } as CSSProperties}
+        {...pointerHandlers}
+      >
+        <div className="stage-photo" style={place ?? { visibility: 'hidden' }}>
+          {source !== null && (
+            <img
+              src={source}
+              alt="The tray of stones"
+              draggable={false}
+              onLoad={(event) =>
+                setSize({
+                  width: event.currentTarget.naturalWidth,
+                  height: event.currentTarget.naturalHeight,
+                })
+              }
+            />
+          )}
+          {graded !== null && <SortingOverlay graded={graded} only={only} dotsAcross={dotsAcross} />}
+          {graded !== null && stone !== null && (
+            <SelectedStone stone={stone} widthPx={graded.report.widthPx} heightPx={graded.report.heightPx} />
+          )}
+          {graded !== null && !pointing && <StoneButtons graded={graded} onReveal={reveal} />}
+          {pointing && (
+            <BallPointer widthPx={size.width} heightPx={size.height} onPoint={point} onCancel={onPointed} />
+          )}
+        </div>
+      </div>
+    </>
   );
 }

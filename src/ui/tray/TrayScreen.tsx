@@ -1,6 +1,7 @@
-import { useState } from 'react';
+import { type CSSProperties, useMemo, useState } from 'react';
 import type { Action } from '../../grading/opinion';
 import { StoneList } from '../list/StoneList';
+import { displayLift } from '../photo/displayLift';
 import { MeasuringNote } from '../photo/MeasuringNote';
 import { PhotoStrip } from '../photo/PhotoStrip';
 import { TroubleNote } from '../photo/TroubleNote';
@@ -16,18 +17,19 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
   const photo = useCurrentPhoto();
   const graded = useGraded();
   const selected = usePhotos((state) => state.selectedStone);
-  const bitmap = usePhotoBitmap(graded === null ? null : (photo?.file ?? null));
+  const bitmap = usePhotoBitmap(photo?.file ?? null);
+  const lift = useMemo(() => (bitmap === null ? 1 : displayLift(bitmap)), [bitmap]);
   const [only, setOnly] = useState<Action | null>(null);
   const [pointing, setPointing] = useState(false);
   if (photo === null) return <p className="empty">Take or choose a photo of your tray.</p>;
   const stone = graded?.report.stones.find(({ id }) => id === selected) ?? null;
   const grade = graded?.grades.find(({ id }) => id === selected) ?? null;
-  const present = only !== null && graded?.grades.some(({ verdict }) => verdict.action === only) ? only : null;
+  const present =
+    only !== null && graded?.grades.some(({ verdict }) => verdict.action === only) ? only : null;
   return (
-    <div className="tray" data-open={stone !== null}>
+    <div className="tray" data-open={stone !== null} style={{ '--lift': lift } as CSSProperties}>
       <div className="tray-photo">
         <PhotoStrip />
-        <PhotoTitle photo={photo} pointing={pointing} onPointing={setPointing} />
         <TrayPicture
           key={photo.id}
           photo={photo}
@@ -35,7 +37,9 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
           only={present}
           pointing={pointing}
           onPointed={() => setPointing(false)}
-        />
+        >
+          <PhotoTitle photo={photo} pointing={pointing} onPointing={setPointing} />
+        </TrayPicture>
         {(photo.status === 'measuring' || photo.status === 'waiting') && <MeasuringNote photo={photo} />}
         {photo.sentence !== null && !pointing && (
           <TroubleNote photo={photo} onPoint={() => setPointing(true)} onSetup={onSetup} />

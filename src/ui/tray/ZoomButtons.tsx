@@ -13,7 +13,12 @@ export function ZoomButtons({ zoomed, onEnlarge, onFit }: Props) {
       </button>
       {zoomed && (
         <>
-          <button type="button" className="pebble" aria-label="Reduce the photo" onClick={() => onEnlarge(1 / 1.6)}>
+          <button
+            type="button"
+            className="pebble"
+            aria-label="Reduce the photo"
+            onClick={() => onEnlarge(1 / 1.6)}
+          >
             −
           </button>
           <button type="button" className="pebble pebble-wide" onClick={onFit}>

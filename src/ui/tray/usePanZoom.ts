@@ -1,13 +1,9 @@
-import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
+import { type RefObject, useState } from 'react';
+import type { Gesture, Place } from './fingers';
 import { clampView, panBy, photoPlace, type Size, type View, WHOLE_PHOTO, zoomAbout } from './panZoom';
-
-/** A finger that moved less than this many CSS pixels tapped; more, and it dragged. */
-const TAP_SLACK = 9;
-
-interface Point {
-  readonly x: number;
-  readonly y: number;
-}
+import { useFingers } from './useFingers';
+import { useStageSize } from './useStageSize';
+import { useWheel } from './useWheel';
 
 /**
  * Pan by dragging, zoom by pinching or by the wheel, tap.
@@ -21,85 +17,31 @@ export function usePanZoom(
   photo: Size,
   onTap: (row: number, column: number, pxPerDot: number) => void,
 ) {
-  const [stage, setStage] = useState<Size>({ width: 0, height: 0 });
+  const stage = useStageSize(stageRef);
   const [wished, setView] = useState<View>(WHOLE_PHOTO);
-  const fingers = useRef(new Map<number, Point>());
-  const moved = useRef(0);
   const ready = stage.width > 0 && stage.height > 0;
   const view = ready ? clampView(wished, stage, photo) : WHOLE_PHOTO;
-
-  const locate = (event: { clientX: number; clientY: number }): Point => {
-    const box = stageRef.current?.getBoundingClientRect();
-    return { x: event.clientX - (box?.left ?? 0), y: event.clientY - (box?.top ?? 0) };
-  };
-
-  useEffect(() => {
-    const element = stageRef.current;
-    if (element === null) return;
-    const measure = () => setStage({ width: element.clientWidth, height: element.clientHeight });
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
-    measure();
-    return () => observer.disconnect();
-  }, [stageRef]);
-
-  useEffect(() => {
-    const element = stageRef.current;
-    if (element === null) return;
-    const turn = (event: WheelEvent) => {
-      event.preventDefault();
-      const box = element.getBoundingClientRect();
-      const at = { x: event.clientX - box.left, y: event.clientY - box.top };
-      setView((old) => zoomAbout(clampView(old, stage, photo), Math.exp(-event.deltaY / 400), at, stage, photo));
-    };
-    element.addEventListener('wheel', turn, { passive: false });
-    return () => element.removeEventListener('wheel', turn);
-  }, [stageRef, stage, photo]);
-
-  const onPointerDown = (event: PointerEvent) => {
-    if ((event.target as Element).closest('button') !== null) return;
-    if (fingers.current.size === 0) moved.current = 0;
-    fingers.current.set(event.pointerId, locate(event));
-    event.currentTarget.setPointerCapture(event.pointerId);
-  };
-
-  const onPointerMove = (event: PointerEvent) => {
-    const before = fingers.current.get(event.pointerId);
-    if (before === undefined) return;
-    const now = locate(event);
-    const other = [...fingers.current].find(([id]) => id !== event.pointerId)?.[1];
-    fingers.current.set(event.pointerId, now);
-    moved.current += Math.hypot(now.x - before.x, now.y - before.y);
-    if (other !== undefined) {
-      const spread = (point: Point) => Math.max(1, Math.hypot(point.x - other.x, point.y - other.y));
-      const middle = { x: (now.x + other.x) / 2, y: (now.y + other.y) / 2 };
-      setView(zoomAbout(view, spread(now) / spread(before), middle, stage, photo));
-    } else if (moved.current > TAP_SLACK) {
-      setView(panBy(view, now.x - before.x, now.y - before.y, stage, photo));
-    }
-  };
-
-  const onPointerUp = (event: PointerEvent) => {
-    const last = fingers.current.get(event.pointerId);
-    fingers.current.delete(event.pointerId);
-    if (last === undefined || fingers.current.size > 0 || moved.current > TAP_SLACK) return;
-    const place = photoPlace(view, stage, photo);
-    const pxPerDot = photo.width / place.width;
-    onTap((last.y - place.top) * pxPerDot, (last.x - place.left) * pxPerDot, pxPerDot);
-  };
-
-  const onPointerCancel = (event: PointerEvent) => {
-    fingers.current.delete(event.pointerId);
-    moved.current = Number.POSITIVE_INFINITY;
-  };
-
   const middle = { x: stage.width / 2, y: stage.height / 2 };
+
+  const zoom = (factor: number, at: Place) =>
+    setView((old) => (ready ? zoomAbout(clampView(old, stage, photo), factor, at, stage, photo) : old));
+  const tap = ({ x, y }: Place) => {
+    const { left, top, width } = photoPlace(view, stage, photo);
+    const pxPerDot = photo.width / width;
+    onTap((y - top) * pxPerDot, (x - left) * pxPerDot, pxPerDot);
+  };
+  const obey = (gesture: Gesture) => {
+    if (gesture.kind === 'tap') tap(gesture.at);
+    else if (gesture.kind === 'pinch') zoom(gesture.factor, gesture.at);
+    else setView((old) => panBy(clampView(old, stage, photo), gesture.dx, gesture.dy, stage, photo));
+  };
+  useWheel(stageRef, zoom);
+
   return {
-    ready,
     view,
     place: ready ? photoPlace(view, stage, photo) : null,
-    pointerHandlers: { onPointerDown, onPointerMove, onPointerUp, onPointerCancel },
-    enlarge: (factor: number) => setView(zoomAbout(view, factor, middle, stage, photo)),
+    pointerHandlers: useFingers(obey),
+    enlarge: (factor: number) => zoom(factor, middle),
     fit: () => setView(WHOLE_PHOTO),
     /** Brings a place of the photo into view, as when a stone is reached by keyboard. */
     reveal: (x: number, y: number) => {
