@@ -17,7 +17,7 @@ export function flawOpinions(tallies: FlawTallies, step: Step, limits: StepLimit
   const sure = overLimits(tallies.sure, tallies.surfaceCm2, step, limits);
   const doubtful = overLimits(tallies.withDoubtful, tallies.surfaceCm2, step, limits);
   if (sure.length > 0 || doubtful.length === 0) return sure;
-  return [{ action: 'look-closer', reason: doubtSentence(tallies) }];
+  return [{ action: 'look-closer', reason: doubtSentence(tallies, limits) }];
 }
 
 function overLimits(tally: FlawTally, surfaceCm2: number, step: Step, limits: StepLimits): Opinion[] {
@@ -95,10 +95,10 @@ function occasion(step: Step): string {
   return step === 'polish' ? 'for a finished stone' : `at the ${STEP_FACTS[step].title.toLowerCase()} step`;
 }
 
-function doubtSentence({ sure, withDoubtful }: FlawTallies): string {
+function doubtSentence({ sure, withDoubtful }: FlawTallies, { maxScratches }: StepLimits): string {
   const parts = (['fracture', 'pit', 'chip', 'scratch'] as const).flatMap((kind) => {
     const more = withDoubtful[kind].count - sure[kind].count;
-    return more > 0 ? [flawCount(more, kind)] : [];
+    return more > 0 && (kind !== 'scratch' || maxScratches !== null) ? [flawCount(more, kind)] : [];
   });
   return `The photo may also show ${parts.join(' and ')}, too faint to be sure of; real ones would be over the limit. Check with a loupe.`;
 }

@@ -73,7 +73,9 @@ it('sends fresh scratches of a late step one step back, and lets coarse scratch'
 });
 
 it('asks for another look when doubtful flaws would decide', () => {
-  expect(opinionsOn([...pits(1), ...pits(4, 0.3)])).toEqual([
+  expect(
+    opinionsOn([...pits(1), ...pits(4, 0.3), { kind: 'scratch', lengthMm: 2, confidence: 0.3 }]),
+  ).toEqual([
     {
       action: 'look-closer',
       reason:
