@@ -9,8 +9,18 @@ export function fillHoles(cv: OpenCv, mask: Mask): Mask {
   const { labels, components } = labelComponents(cv, outside);
   const open = new Set(
     components
-      .filter(({ box }) => box.row === 0 || box.column === 0 || box.row + box.height === height || box.column + box.width === width)
+      .filter(
+        ({ box }) =>
+          box.row === 0 ||
+          box.column === 0 ||
+          box.row + box.height === height ||
+          box.column + box.width === width,
+      )
       .map((component) => component.label),
   );
-  return { width, height, data: Uint8Array.from(labels, (label) => (label !== 0 && open.has(label) ? 0 : 1)) };
+  return {
+    width,
+    height,
+    data: Uint8Array.from(labels, (label) => (label !== 0 && open.has(label) ? 0 : 1)),
+  };
 }

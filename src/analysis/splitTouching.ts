@@ -28,7 +28,10 @@ export function splitTouching(cv: OpenCv, mask: Mask): Mask[] {
   });
   const relief: Raster = { ...depth, data: depth.data.map((value) => -value) };
   const labels = watershed(relief, markers, mask);
-  return cores.map((_, k) => ({ ...mask, data: Uint8Array.from(labels, (label) => (label === k + 1 ? 1 : 0)) }));
+  return cores.map((_, k) => ({
+    ...mask,
+    data: Uint8Array.from(labels, (label) => (label === k + 1 ? 1 : 0)),
+  }));
 }
 
 /** Pixels of each core that erosion leaves apart from the others, deepest breaks kept. */

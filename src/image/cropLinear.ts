@@ -1,6 +1,6 @@
+import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
 import type { Photo } from './photo';
 import type { Box, Raster } from './raster';
-import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
 
 /**
  * Cuts a rectangle out of a photo and brings it to linear light.

@@ -6,7 +6,8 @@ export const REFUSALS = {
   'too-small': 'The photo is too small to measure: use one at least 200 pixels on its shorter side.',
   'too-large': 'The photo is larger than this program can hold: save it at 50 megapixels or fewer.',
   'no-stone': 'No stone was found: lay the stones apart on a plain tray and fill the picture with the tray.',
-  'no-ball': 'No reference ball was found: lay the dark glass ball in the tray, or point at it, or use a saved rig.',
+  'no-ball':
+    'No reference ball was found: lay the dark glass ball in the tray, or point at it, or use a saved rig.',
   'out-of-focus': 'The photo is out of focus: hold the camera steady, focus on the stones and take it again.',
 } as const;
 
@@ -15,7 +16,8 @@ export type RefusalCode = keyof typeof REFUSALS;
 /** Every warning about a photo that was graded all the same. */
 export const WARNINGS = {
   'ball-clipped': 'The highlight on the ball is clipped, so gloss is less certain: take the photo darker.',
-  'low-resolution': 'Few pixels per millimeter: small pits can be missed; go closer or photograph fewer stones.',
+  'low-resolution':
+    'Few pixels per millimeter: small pits can be missed; go closer or photograph fewer stones.',
   'stone-cut-off': 'A stone touches the edge of the photo and was only partly seen.',
   'lamp-too-large': 'The lamp looks too large to tell gloss from mirror: halve it or double its distance.',
   blurred: 'The photo is slightly blurred: near-mirror finishes are less certain.',

@@ -1,6 +1,6 @@
+import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
 import type { Photo } from './photo';
 import type { Raster } from './raster';
-import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
 
 /** A photo reduced in linear light, and by how much. */
 export interface ShrunkPhoto {

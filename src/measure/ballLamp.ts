@@ -155,7 +155,13 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
 }
 
 /** Draws height · disc + floor for parameters [row, column, ln slope, ln height, ln blur, floor]. */
-function drawDisc(p: Float64Array, side: number, top: number, left: number, normalAt: NormalAt): Float64Array {
+function drawDisc(
+  p: Float64Array,
+  side: number,
+  top: number,
+  left: number,
+  normalAt: NormalAt,
+): Float64Array {
   const q = OVERSAMPLING;
   const center = normalAt(p[0]!, p[1]!);
   const sourceSlope = Math.exp(p[2]!);

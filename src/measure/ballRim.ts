@@ -47,7 +47,10 @@ function steepestRise(light: Raster, circle: Circle, angle: number, search: numb
   const first = circle.radiusPx * (1 - search);
   const count = Math.max(5, Math.ceil((2 * search * circle.radiusPx) / pitch));
   const at = (r: number) => samplePixel(light, circle.row + r * down, circle.column + r * right);
-  const slopes = Array.from({ length: count }, (_, i) => at(first + i * pitch + 1) - at(first + i * pitch - 1));
+  const slopes = Array.from(
+    { length: count },
+    (_, i) => at(first + i * pitch + 1) - at(first + i * pitch - 1),
+  );
   let k = 1;
   for (let i = 2; i < count - 1; i++) if (slopes[i]! > slopes[k]!) k = i;
   const [before, here, after] = [slopes[k - 1]!, slopes[k]!, slopes[k + 1]!];

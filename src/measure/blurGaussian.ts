@@ -17,7 +17,9 @@ export function blurGaussian(values: Float64Array, width: number, height: number
 /** Right half of the kernel, center first; sums to 1 over both halves. */
 function gaussianKernel(sigmaPx: number): Float64Array {
   const reach = Math.max(1, Math.ceil(3.2 * sigmaPx));
-  const half = Float64Array.from({ length: reach + 1 }, (_, i) => Math.exp((-i * i) / (2 * sigmaPx * sigmaPx)));
+  const half = Float64Array.from({ length: reach + 1 }, (_, i) =>
+    Math.exp((-i * i) / (2 * sigmaPx * sigmaPx)),
+  );
   let total = half[0]!;
   for (let i = 1; i <= reach; i++) total += 2 * half[i]!;
   return half.map((value) => value / total);

@@ -14,7 +14,12 @@ const TERMS = 4;
  * @param ridge - Strength of the hold on the bowl, in pixels of full weight, ≥ 0.
  * @returns The body at every pixel; zero everywhere when fewer than ten pixels have weight.
  */
-export function bodyFit(values: Float64Array, weights: Float64Array, width: number, ridge: number): Float64Array {
+export function bodyFit(
+  values: Float64Array,
+  weights: Float64Array,
+  width: number,
+  ridge: number,
+): Float64Array {
   const height = values.length / width;
   const normal = new Float64Array(TERMS * TERMS);
   const right = new Float64Array(TERMS);

@@ -23,7 +23,10 @@ export function colorWeights(stone: Raster, mask: Mask, amplitude: number): [num
   const pull = (PULL_TO_LUMINANCE * Math.min(1, amplitude)) ** 2;
   // Minimize wᵀCw + pull·|w − w₀|² with Σw = 1: with M = C + pull·I, w = M⁻¹(pull·w₀ + λ·1).
   for (let i = 0; i < 3; i++) covariance[i * 3 + i]! += pull;
-  const towardLuminance = solveSymmetric(covariance, Float64Array.from(LUMINANCE_WEIGHTS, (w) => pull * w));
+  const towardLuminance = solveSymmetric(
+    covariance,
+    Float64Array.from(LUMINANCE_WEIGHTS, (w) => pull * w),
+  );
   const towardWhite = solveSymmetric(covariance, Float64Array.of(1, 1, 1));
   if (!towardLuminance || !towardWhite) return [...LUMINANCE_WEIGHTS];
   const lambda = (1 - sum(towardLuminance)) / sum(towardWhite);
@@ -38,7 +41,9 @@ function bodyCovariance(stone: Raster, mask: Mask): Float64Array {
   const green = (i: number) => stone.data[3 * i + 1]!;
   inside.sort((p, q) => green(p) - green(q));
   const kept = inside.slice(0, Math.max(1, Math.floor(0.9 * inside.length)));
-  const mean = [0, 1, 2].map((c) => kept.reduce((total, i) => total + stone.data[3 * i + c]!, 0) / kept.length);
+  const mean = [0, 1, 2].map(
+    (c) => kept.reduce((total, i) => total + stone.data[3 * i + c]!, 0) / kept.length,
+  );
   const covariance = new Float64Array(9);
   for (const i of kept) {
     for (let j = 0; j < 3; j++) {

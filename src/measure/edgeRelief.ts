@@ -1,6 +1,9 @@
 import type { Raster } from '../image/raster';
 import type { TrayDifference } from './trayModel';
 
+/** Color edges count this many times as much as edges of light: shadows and grain make few of them. */
+const COLOR_WEIGHT = 3;
+
 /**
  * Strength of edges in light and color: low on even surfaces and in soft shadows, high along outlines.
  *
@@ -8,18 +11,17 @@ import type { TrayDifference } from './trayModel';
  * @returns One channel, ln units per pixel, ≥ 0.
  */
 export function edgeRelief(difference: TrayDifference): Raster {
-  const { width, height, lightness, chroma } = difference;
+  const { width, height, lightness, redGreen, blueGreen } = difference;
   const data = new Float32Array(width * height);
   const lastRow = width * (height - 1);
   for (let i = 0; i < data.length; i++) {
     const x = i % width;
-    const left = x > 0 ? i - 1 : i;
-    const right = x < width - 1 ? i + 1 : i;
-    const above = i >= width ? i - width : i;
-    const below = i < lastRow ? i + width : i;
-    const light = Math.hypot(lightness[right]! - lightness[left]!, lightness[below]! - lightness[above]!);
-    const color = Math.hypot(chroma[right]! - chroma[left]!, chroma[below]! - chroma[above]!);
-    data[i] = Math.hypot(light, color) / 2;
+    const across = [x < width - 1 ? i + 1 : i, x > 0 ? i - 1 : i] as const;
+    const down = [i < lastRow ? i + width : i, i >= width ? i - width : i] as const;
+    const squared = (field: Float32Array) =>
+      (field[across[0]]! - field[across[1]]!) ** 2 + (field[down[0]]! - field[down[1]]!) ** 2;
+    const color = COLOR_WEIGHT ** 2 * (squared(redGreen) + squared(blueGreen));
+    data[i] = Math.sqrt(squared(lightness) + color) / 2;
   }
   return { width, height, channels: 1, data };
 }

@@ -35,7 +35,9 @@ export function findBall(light: Raster, near: { row: number; column: number } | 
     if (best && best.score >= LEAST_SCORE) found.push(best);
   }
   found.sort((a, b) => b.score - a.score);
-  return found.filter((ball, i) => !found.slice(0, i).some((other) => distance(other, ball) < other.radiusPx));
+  return found.filter(
+    (ball, i) => !found.slice(0, i).some((other) => distance(other, ball) < other.radiusPx),
+  );
 }
 
 const distance = (a: { row: number; column: number }, b: { row: number; column: number }) =>

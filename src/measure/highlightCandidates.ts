@@ -32,7 +32,11 @@ const OUTER_SIGMA = 3;
  */
 export function highlightCandidates(light: Raster, mask: Mask): HighlightCandidate[] {
   const found: (HighlightCandidate & { readonly strength: number })[] = [];
-  let level = { values: Float64Array.from(light.data), inside: Float64Array.from(mask.data), ...sizeOf(light) };
+  let level: Level = {
+    values: Float64Array.from(light.data),
+    inside: Float64Array.from(mask.data),
+    ...sizeOf(light),
+  };
   for (let step = 1; Math.min(level.width, level.height) >= 12; step *= 2) {
     found.push(...maxima(level, step));
     level = halve(level);
@@ -42,7 +46,10 @@ export function highlightCandidates(light: Raster, mask: Mask): HighlightCandida
   for (const spot of found) {
     const same = kept.some((k) => {
       const apart = Math.hypot(k.row - spot.row, k.column - spot.column);
-      return apart < 0.7 * Math.max(k.radiusPx, spot.radiusPx) && Math.abs(Math.log(k.radiusPx / spot.radiusPx)) < 0.8;
+      return (
+        apart < 0.7 * Math.max(k.radiusPx, spot.radiusPx) &&
+        Math.abs(Math.log(k.radiusPx / spot.radiusPx)) < 0.8
+      );
     });
     if (!same && kept.length < KEPT) kept.push(spot);
   }
@@ -72,7 +79,14 @@ function maxima(level: Level, step: number) {
       if (!(c > 0) || !isPeak(contrast, i, level.width)) continue;
       const place = (at: number) => (at + 0.5) * step - 0.5;
       const strength = c / usual;
-      spots.push({ row: place(y), column: place(x), radiusPx: 2 * step, contrast: c, peak: inner[i]!, strength });
+      spots.push({
+        row: place(y),
+        column: place(x),
+        radiusPx: 2 * step,
+        contrast: c,
+        peak: inner[i]!,
+        strength,
+      });
     }
   }
   return spots.sort((a, b) => b.strength - a.strength).slice(0, KEPT_PER_LEVEL);

@@ -60,9 +60,9 @@ export function highlightFit(
   held: Held = null,
   rounds = 3,
 ): HighlightFit {
-  let parameters = Float64Array.from(toParameters(start.shape, 0));
+  let parameters: Float64Array = Float64Array.from(toParameters(start.shape, 0));
   const fixed = start.weights !== undefined && start.residualSd !== undefined;
-  let weights = start.weights ?? plainWeights(window);
+  let weights: Float64Array = start.weights ?? plainWeights(window);
   let sd = start.residualSd ?? 1;
   const steps = STEPS.map((step, i) => (held === 'alpha' && i === 5 ? 0 : step));
   for (let round = 0; round < (fixed ? 1 : rounds); round++) {
@@ -73,7 +73,11 @@ export function highlightFit(
     }
     const residuals = residualsOf(window, optics, prior, weights, sd);
     const count = window.values.length + PRIOR_COUNT;
-    parameters = leastSquares(residuals, count, parameters, { steps, maxIterations: 14, tolerance: 1e-4 }).parameters;
+    parameters = leastSquares(residuals, count, parameters, {
+      steps,
+      maxIterations: 14,
+      tolerance: 1e-4,
+    }).parameters;
   }
   return described(window, optics, prior, parameters, weights, sd);
 }
@@ -109,7 +113,9 @@ function explain(
   const amplitude = prior.amplitude * Math.exp(p[6]!);
   const rest = window.values.map((value, i) => value - amplitude * lobe[i]!);
   const body = bodyFit(rest, weights, window.width, 0.1 * window.values.length);
-  const left = rest.map((value, i) => (window.use[i] === 2 ? Math.max(0, value - body[i]!) : value - body[i]!));
+  const left = rest.map((value, i) =>
+    window.use[i] === 2 ? Math.max(0, value - body[i]!) : value - body[i]!,
+  );
   return { lobe, amplitude, body, left };
 }
 
@@ -148,7 +154,10 @@ function residualsOf(
 }
 
 function robustSd(left: Float64Array, use: Uint8Array): number {
-  const sizes = left.filter((_, i) => use[i] === 1).map(Math.abs).sort();
+  const sizes = left
+    .filter((_, i) => use[i] === 1)
+    .map(Math.abs)
+    .sort();
   return sizes.length === 0 ? 0 : 1.4826 * sizes[sizes.length >> 1]!;
 }
 

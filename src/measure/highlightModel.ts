@@ -83,7 +83,11 @@ function sampleLobe(
   sourceSlope: number,
   q: number,
 ): Float64Array {
-  const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [number, number, number];
+  const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [
+    number,
+    number,
+    number,
+  ];
   const alphaOverA = shape.alpha / sourceSlope;
   const centerRow = (shape.row + 0.5) * q - 0.5;
   const centerColumn = (shape.column + 0.5) * q - 0.5;

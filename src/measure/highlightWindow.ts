@@ -33,7 +33,14 @@ export function highlightWindow(
   const use = new Uint8Array(values.length);
   for (let y = 0, i = 0; y < rows.count; y++) {
     for (let x = 0; x < columns.count; x++, i++) {
-      const block = blockOf(light, mask, clipped, rows.first + y * stepPx, columns.first + x * stepPx, stepPx);
+      const block = blockOf(
+        light,
+        mask,
+        clipped,
+        rows.first + y * stepPx,
+        columns.first + x * stepPx,
+        stepPx,
+      );
       values[i] = block.mean;
       use[i] = block.use;
     }

@@ -1,9 +1,9 @@
-import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { luminance } from '../image/luminance';
 import type { Mask, Raster } from '../image/raster';
+import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { colorWeights } from './colorWeights';
 import { type HighlightCandidate, highlightCandidates } from './highlightCandidates';
-import { type HighlightFit, highlightFit, type HighlightPrior } from './highlightFit';
+import { type HighlightFit, type HighlightPrior, highlightFit } from './highlightFit';
 import { curvature, type HighlightWindow, type LobeOptics, type LobeShape } from './highlightModel';
 import { highlightWindow } from './highlightWindow';
 import { lobeHalfWidth } from './lobeHalfWidth';

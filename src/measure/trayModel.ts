@@ -5,11 +5,14 @@ import { solveSymmetric } from './solveSymmetric';
 export interface TrayDifference {
   readonly width: number;
   readonly height: number;
-  /** ln(luminance / tray's luminance). */
+  /** Linear green light, 0 to 1. */
+  readonly light: Float32Array;
+  /** ln(light / tray's light). */
   readonly lightness: Float32Array;
-  /** Distance of the color ratios ln(R/G) and ln(B/G) from the tray's. */
-  readonly chroma: Float32Array;
-  /** Usual size of either on the bare tray (1.48 × median absolute deviation). */
+  /** ln(R/G) and ln(B/G) less the tray's. */
+  readonly redGreen: Float32Array;
+  readonly blueGreen: Float32Array;
+  /** Usual size on the bare tray (1.48 × median absolute deviation), of the lightness and of both colors together. */
   readonly lightnessSd: number;
   readonly chromaSd: number;
 }
@@ -44,16 +47,18 @@ export function trayDifference(small: Raster): TrayDifference {
     residuals = fields.map((field) => subtractSurface(field, tray, width, height));
     const limits = residuals.map((field) => Math.min(WIDEST, Math.max(NARROWEST, 3 * spread(field, tray))));
     const next = new Uint8Array(count);
-    for (let i = 0; i < count; i++) next[i] = residuals.every((field, k) => Math.abs(field[i]!) < limits[k]!) ? 1 : 0;
+    for (let i = 0; i < count; i++)
+      next[i] = residuals.every((field, k) => Math.abs(field[i]!) < limits[k]!) ? 1 : 0;
     tray = next;
   }
   const [lightness, redGreen, blueGreen] = residuals as [Float32Array, Float32Array, Float32Array];
-  const chroma = lightness.map((_, i) => Math.hypot(redGreen[i]!, blueGreen[i]!));
   return {
     width,
     height,
+    light: fields[0]!.map((field) => Math.exp(field) - FLOOR),
     lightness,
-    chroma,
+    redGreen,
+    blueGreen,
     lightnessSd: spread(lightness, tray),
     chromaSd: Math.hypot(spread(redGreen, tray), spread(blueGreen, tray)),
   };
@@ -63,7 +68,11 @@ function logFields(small: Raster): Float32Array[] {
   const count = small.width * small.height;
   const fields = [new Float32Array(count), new Float32Array(count), new Float32Array(count)];
   for (let i = 0; i < count; i++) {
-    const [r, g, b] = [0, 1, 2].map((c) => Math.log(small.data[3 * i + c]! + FLOOR)) as [number, number, number];
+    const [r, g, b] = [0, 1, 2].map((c) => Math.log(small.data[3 * i + c]! + FLOOR)) as [
+      number,
+      number,
+      number,
+    ];
     fields[0]![i] = g;
     fields[1]![i] = r - g;
     fields[2]![i] = b - g;
@@ -76,11 +85,13 @@ function frameAroundMedian(fields: Float32Array[], width: number, height: number
   const frame: number[] = [];
   for (let y = 0; y < height; y++) {
     const edgeRow = y < margin || y >= height - margin;
-    for (let x = 0; x < width; x++) if (edgeRow || x < margin || x >= width - margin) frame.push(y * width + x);
+    for (let x = 0; x < width; x++)
+      if (edgeRow || x < margin || x >= width - margin) frame.push(y * width + x);
   }
   const medians = fields.map((field) => median(Float32Array.from(frame, (i) => field[i]!)));
   const tray = new Uint8Array(width * height);
-  for (const i of frame) tray[i] = fields.every((field, k) => Math.abs(field[i]! - medians[k]!) < 2 * WIDEST) ? 1 : 0;
+  for (const i of frame)
+    tray[i] = fields.every((field, k) => Math.abs(field[i]! - medians[k]!) < 2 * WIDEST) ? 1 : 0;
   return tray;
 }
 

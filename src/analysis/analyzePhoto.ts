@@ -1,0 +1,183 @@
+import { Refusal, type Warning, warning } from '../image/notice';
+import type { Photo } from '../image/photo';
+import { shrinkPhoto } from '../image/shrinkPhoto';
+import { viewDirection } from '../measure/viewDirection';
+import { dot, type Vector } from '../optics/vector';
+import type { OpenCv } from '../vision/openCv';
+import { findStones, type LampSide, type StonePiece } from './findStones';
+import type { AnalysisOptions, Watch } from './options';
+import { type BallReading, readBall } from './readBall';
+import type { PhotoReport, PixelPoint, Rig, StoneReport } from './report';
+import { type StoneCrop, stoneCrop } from './stoneCrop';
+import { stoneFlaws } from './stoneFlaws';
+import { stoneGloss } from './stoneGloss';
+import { type StoneShape, stoneShape } from './stoneShape';
+
+/** Longer side of the small picture in which ball and stones are found, pixels. */
+const SMALL_SIDE_PX = 900;
+/** A stone this near to the photo's edge is cut off, pixels of the small picture. */
+const CUT_OFF_PX = 2;
+/** Two stones belong to one row of the tray when their centers differ less than this, share of the photo's height. */
+const ROW_SHARE = 0.12;
+
+/**
+ * Measures all stones of one photo: ball, rig, stones, then highlight and flaws of each.
+ *
+ * @param photo - The upright photo.
+ * @param options - Ball or rig.
+ * @param cv - OpenCV.
+ * @param watch - Told about progress; what it throws stops the analysis.
+ * @returns Everything measured, independent of step and material.
+ * @throws Refusal `no-ball` without a ball and a rig, `out-of-focus`, `no-stone`.
+ */
+export async function analyzePhoto(
+  photo: Photo,
+  options: AnalysisOptions,
+  cv: OpenCv,
+  watch: Watch,
+): Promise<PhotoReport> {
+  await watch('ball', 0);
+  const small = shrinkPhoto(photo, SMALL_SIDE_PX);
+  const reading = options.ballMm === null ? null : readBall(photo, small, options.ballAt);
+  const rig = reading && options.ballMm !== null ? rigOf(reading, options.ballMm) : options.rig;
+  if (!rig) throw new Refusal('no-ball');
+  checkFocus(rig);
+  await watch('stones', 0);
+  const pieces = findStones(cv, small.raster, reading && smallBall(reading, small.factor), lampSide(rig));
+  if (pieces.length === 0) throw new Refusal('no-stone');
+  const shaped = inReadingOrder(
+    pieces.map((piece) => ({
+      shape: stoneShape(cv, piece, small.factor),
+      cutOff: isCutOff(piece, small.raster),
+    })),
+    photo.heightPx,
+  );
+  const scene: Scene = { photo, rig, color: reading?.lamp.color ?? [1, 1, 1], cv };
+  const stones: StoneReport[] = [];
+  for (const [i, { shape, cutOff }] of shaped.entries()) {
+    await watch('highlights', i / shaped.length);
+    stones.push(measureStone(scene, shape, cutOff, i + 1));
+  }
+  await watch('flaws', 1);
+  return {
+    widthPx: photo.widthPx,
+    heightPx: photo.heightPx,
+    mmPerPx: rig.mmPerPx,
+    ball: reading?.ball ?? null,
+    light: rig.light,
+    rig,
+    warnings: warningsOf(reading, rig, stones),
+    stones,
+  };
+}
+
+interface Scene {
+  readonly photo: Photo;
+  readonly rig: Rig;
+  readonly color: readonly [number, number, number];
+  readonly cv: OpenCv;
+}
+
+function rigOf({ ball, lamp }: BallReading, ballMm: number): Rig {
+  return {
+    mmPerPx: ballMm / 2 / ball.radiusPx,
+    light: { direction: lamp.direction, angularDiameterDeg: lamp.angularDiameterDeg },
+    lampRadiance: lamp.lampRadiance,
+    sourceSlope: lamp.sourceSlope,
+    blurPx: lamp.blurPx,
+  };
+}
+
+function lampSide(rig: Rig): LampSide {
+  const [x, y] = rig.light.direction;
+  const length = Math.hypot(x, y);
+  return length < 1e-6 ? [0, 1] : [x / length, y / length];
+}
+
+function smallBall({ ball }: BallReading, factor: number) {
+  const small = (at: number) => (at + 0.5) / factor - 0.5;
+  return { row: small(ball.row), column: small(ball.column), radiusPx: ball.radiusPx / factor };
+}
+
+function measureStone(
+  { photo, rig, color, cv }: Scene,
+  shape: StoneShape,
+  cutOff: boolean,
+  id: number,
+): StoneReport {
+  const crop = stoneCrop(photo, shape.outline, rig.mmPerPx, color);
+  const view = viewDirection(photo, shape.center[0], shape.center[1]);
+  const highlight = stoneGloss(crop, highlightLight(rig, crop, view));
+  const { flaws, inspectedCm2 } = stoneFlaws(cv, crop, rig.mmPerPx, lampSide(rig));
+  return {
+    id,
+    center: shape.center,
+    outline: shape.outline,
+    areaMm2: shape.areaPx * rig.mmPerPx ** 2,
+    lengthMm: shape.lengthPx * rig.mmPerPx,
+    widthMm: shape.widthPx * rig.mmPerPx,
+    cutOff,
+    highlight,
+    flaws,
+    inspectedCm2,
+  };
+}
+
+function highlightLight(rig: Rig, crop: StoneCrop, view: Vector) {
+  const cosine = Math.min(1, Math.max(-1, dot(rig.light.direction, view)));
+  // Averaging k × k pixels adds a box of variance (k² − 1) / 12.
+  const blurPx = Math.sqrt(rig.blurPx ** 2 + (crop.factor ** 2 - 1) / 12) / crop.factor;
+  return {
+    lampRadiance: rig.lampRadiance,
+    sourceSlope: rig.sourceSlope,
+    blurPx,
+    cosHalfAngle: Math.sqrt((1 + cosine) / 2),
+  };
+}
+
+function isCutOff(
+  { box }: StonePiece,
+  picture: { readonly width: number; readonly height: number },
+): boolean {
+  const bottom = picture.height - box.row - box.height;
+  const right = picture.width - box.column - box.width;
+  return Math.min(box.row, box.column, bottom, right) < CUT_OFF_PX;
+}
+
+/** Sorts stones into rows from the top, each from left to right, as one reads and picks. */
+function inReadingOrder<T extends { readonly shape: { readonly center: PixelPoint } }>(
+  stones: T[],
+  heightPx: number,
+): T[] {
+  const sorted = [...stones].sort((a, b) => a.shape.center[0] - b.shape.center[0]);
+  const rows: T[][] = [];
+  for (const stone of sorted) {
+    const row = rows[rows.length - 1];
+    const first = row?.[0];
+    if (row && first && stone.shape.center[0] - first.shape.center[0] < ROW_SHARE * heightPx) row.push(stone);
+    else rows.push([stone]);
+  }
+  return rows.flatMap((row) => row.sort((a, b) => a.shape.center[1] - b.shape.center[1]));
+}
+
+/** Camera blur on the stones, mm: above the first the photo is refused, above the second warned about. */
+const BLUR_MM = { refused: 0.4, warned: 0.15 };
+/** Share of the ball's highlight at the camera's limit above which the mirror's radiance is only a lower bound. */
+const CLIPPED_SHARE = 0.2;
+const FEWEST_PX_PER_MM = 4;
+/** Lamps wider than this make a satin stone look like a mirror, degrees. */
+const WIDEST_LAMP_DEG = 25;
+
+function checkFocus(rig: Rig): void {
+  if (rig.blurPx * rig.mmPerPx > BLUR_MM.refused) throw new Refusal('out-of-focus');
+}
+
+function warningsOf(reading: BallReading | null, rig: Rig, stones: readonly StoneReport[]): Warning[] {
+  const warnings: Warning[] = [];
+  if (reading && reading.lamp.clippedShare > CLIPPED_SHARE) warnings.push(warning('ball-clipped'));
+  if (1 / rig.mmPerPx < FEWEST_PX_PER_MM) warnings.push(warning('low-resolution'));
+  if (stones.some((stone) => stone.cutOff)) warnings.push(warning('stone-cut-off'));
+  if (rig.light.angularDiameterDeg > WIDEST_LAMP_DEG) warnings.push(warning('lamp-too-large'));
+  if (rig.blurPx * rig.mmPerPx > BLUR_MM.warned) warnings.push(warning('blurred'));
+  return warnings;
+}

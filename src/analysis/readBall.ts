@@ -1,0 +1,73 @@
+import { boxAround } from '../image/boxAround';
+import { cropLinear } from '../image/cropLinear';
+import { luminance } from '../image/luminance';
+import type { Photo } from '../image/photo';
+import type { ShrunkPhoto } from '../image/shrinkPhoto';
+import { BALL_INDEX, type BallLamp, ballLamp } from '../measure/ballLamp';
+import { ballRim } from '../measure/ballRim';
+import type { Circle } from '../measure/circleFit';
+import { findBall } from '../measure/findBall';
+import { rimShift } from '../measure/rimShift';
+import { viewDirection } from '../measure/viewDirection';
+import type { PixelPoint } from './report';
+
+/** The reference ball and all that it tells. */
+export interface BallReading {
+  readonly ball: Circle;
+  readonly lamp: BallLamp;
+}
+
+/** Candidates looked at closely. */
+const TRIED = 6;
+/** Share of the rays around the ball that must meet its circle: about half lie in its own shadow or against stones. */
+const LEAST_ON_CIRCLE = 0.33;
+/** The crop around the ball reaches this many radii. */
+const CROP_RADII = 1.4;
+
+/**
+ * Finds the reference ball in a photo and reads scale, lamp and blur from it.
+ *
+ * @param photo - The photo in full size.
+ * @param small - The same, reduced.
+ * @param near - Where a person said it lies, or null.
+ * @returns The best ball, in photo pixels; null when nothing holds up as one.
+ */
+export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | null): BallReading | null {
+  const { factor } = small;
+  const full = (at: number) => (at + 0.5) * factor - 0.5;
+  const nearSmall = near && { row: (near[0] + 0.5) / factor - 0.5, column: (near[1] + 0.5) / factor - 0.5 };
+  let best: (BallReading & { readonly onCircle: number }) | null = null;
+  for (const candidate of findBall(luminance(small.raster), nearSmall).slice(0, TRIED)) {
+    const start = {
+      row: full(candidate.row),
+      column: full(candidate.column),
+      radiusPx: candidate.radiusPx * factor,
+    };
+    const reading = readAt(photo, start);
+    if (reading && reading.onCircle > (best?.onCircle ?? LEAST_ON_CIRCLE)) best = reading;
+  }
+  return best;
+}
+
+function readAt(photo: Photo, start: Circle): (BallReading & { readonly onCircle: number }) | null {
+  const size = { width: photo.widthPx, height: photo.heightPx };
+  const box = boxAround(start, CROP_RADII * start.radiusPx, size);
+  const crop = cropLinear(photo, box);
+  const rim = ballRim(luminance(crop), {
+    ...start,
+    row: start.row - box.row,
+    column: start.column - box.column,
+  });
+  if (!rim) return null;
+  const view = viewDirection(photo, rim.row + box.row, rim.column + box.column);
+  const first = ballLamp(crop, rim, view);
+  if (!first) return null;
+  const inCrop = {
+    ...rim,
+    radiusPx: rim.radiusPx + rimShift(rim.radiusPx, Math.max(0.3, first.blurPx), BALL_INDEX),
+  };
+  const lamp = ballLamp(crop, inCrop, view);
+  if (!lamp) return null;
+  const ball = { row: inCrop.row + box.row, column: inCrop.column + box.column, radiusPx: inCrop.radiusPx };
+  return { ball, lamp, onCircle: rim.onCircle };
+}
