@@ -43,7 +43,18 @@ export default defineConfig({
         extends: true,
         plugins: [react(), ...enginePlugins()],
         worker: { format: 'es', plugins: enginePlugins },
-        optimizeDeps: { exclude: ['onnxruntime-web', 'opencv-wasm'] },
+        optimizeDeps: {
+          exclude: ['onnxruntime-web', 'opencv-wasm'],
+          // Named so that none is discovered, and the page reloaded, in the middle of a test.
+          include: [
+            'react',
+            'react/jsx-runtime',
+            'react/jsx-dev-runtime',
+            'react-dom',
+            'react-dom/client',
+            'zustand',
+          ],
+        },
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.browser.test.{ts,tsx}'],
