@@ -5,9 +5,9 @@ set -e
 here=$(cd "$(dirname "$0")" && pwd)
 out=${1:-$here/..}
 render() {
-  blender -b --python-exit-code 1 --python "$here/build.py" -- --kind "$1" --seed "$2" --name "$3" --out "$out" --samples 64
+  blender -b --python-exit-code 1 --python "$here/build.py" -- --kind "$1" --seed "$2" --name "$3" --out "$out" --samples "$4"
 }
-render coarse 21 coarse-tray
-render mid 21 mid-tray
-render polished 21 polished-tray
-render close-up 22 close-up
+render coarse 21 coarse-tray 40
+render mid 21 mid-tray 40
+render polished 21 polished-tray 64
+render close-up 22 close-up 40
