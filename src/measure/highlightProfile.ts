@@ -30,7 +30,7 @@ export function highlightProfile(
     const dx = ((i % window.width) - fit.shape.column) * window.stepPx;
     return Math.hypot(kxx * dx + kxy * dy, kxy * dx + kyy * dy) / optics.sourceSlope;
   });
-  const farthest = Math.max(...slopes.filter((_, i) => window.use[i] !== 0), 1);
+  const farthest = slopes.reduce((most, slope, i) => (window.use[i] === 0 ? most : Math.max(most, slope)), 1);
   const sums = Array.from({ length: RINGS }, () => ({ count: 0, distance: 0, measured: 0, model: 0 }));
   slopes.forEach((slope, i) => {
     if (window.use[i] === 0) return;
