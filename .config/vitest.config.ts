@@ -22,7 +22,7 @@ export default defineConfig({
           server: { deps: { inline: [/file-url:/] } },
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
-          testTimeout: 60_000,
+          testTimeout: 180_000,
           maxWorkers: 2,
         },
       },
