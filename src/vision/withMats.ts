@@ -44,7 +44,9 @@ export function rasterOfMat(mat: Mat, channels: Raster['channels']): Raster {
 
 /** Copies an 8-bit matrix out of OpenCV's memory; anything but 0 becomes 1. */
 export function maskOfMat(mat: Mat): Mask {
-  return { width: mat.cols, height: mat.rows, data: Uint8Array.from(mat.data, (level) => (level ? 1 : 0)) };
+  const data = mat.data.slice();
+  for (let i = 0; i < data.length; i++) data[i] = data[i] ? 1 : 0;
+  return { width: mat.cols, height: mat.rows, data };
 }
 
 function newRaster(cv: OpenCv, { width, height, channels }: Raster): Mat {
