@@ -9,7 +9,7 @@ export function MaterialChoice() {
   return (
     <div className="field">
       <label className="field-beside">
-        <span className="field-label">Stone</span>
+        <span className="field-label">Material</span>
         <select
           value={material ?? ''}
           onChange={(event) =>
