@@ -1,4 +1,4 @@
-import { STAGES, type Stage } from '../../analysis/options';
+import type { Stage } from '../../analysis/options';
 
 /** What a person reads while each step of the analysis goes by. */
 export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
@@ -8,6 +8,9 @@ export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
   highlights: 'Reading the highlights',
   flaws: 'Looking for pits and fractures',
 };
+
+/** In the order in which they go by. */
+const STAGES = Object.keys(STAGE_WORDS);
 
 /**
  * Share of the whole analysis that is done, counting every step alike.
