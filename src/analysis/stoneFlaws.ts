@@ -83,7 +83,7 @@ function darkPatches(cv: OpenCv, detail: Raster, inner: Mask, mm: number, usual:
 
 /** Surface under the inner mask with foreshortening undone, for a stone that curves like a ball at its rim. */
 function surfaceMm2(inner: Mask, depth: Raster, mm: number): number {
-  const radius = Math.max(1, ...depth.data);
+  const radius = depth.data.reduce((most, deep) => Math.max(most, deep), 1);
   let area = 0;
   inner.data.forEach((inside, i) => {
     if (!inside) return;
