@@ -25,24 +25,24 @@ export const HALO = '#15130f';
 export const CHALK = '#f7f3ea';
 
 /**
- * Colors are named after minerals and chosen to differ in lightness as well as in hue, so that they stay apart
- * for the color-blind; patterns and signs do not need the color at all.
+ * Colors are named after minerals and chosen so that any two stay apart for the color-blind too; patterns and
+ * signs do not need the color at all.
  */
 export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   // Azurite; an unbroken line; a stair going up: on to the next step.
   advance: {
     word: 'Advance',
-    color: '#6fb7ff',
+    color: '#54a2ff',
     dashes: [],
     weight: 1,
     cap: 'butt',
     split: false,
     glyph: 'M.2 9.4H5V4.9H9.8V.4',
   },
-  // Sphalerite; dashes; a spiral: round and round once more.
+  // Sulfur; dashes; a spiral: round and round once more.
   repeat: {
     word: 'Repeat',
-    color: '#f2c14b',
+    color: '#f5ee55',
     dashes: [5, 3],
     weight: 1,
     cap: 'butt',
@@ -52,17 +52,17 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   // Carnelian; beads like coarse grains; two rough surfaces in profile.
   'back-to-coarse': {
     word: 'Back to coarse',
-    color: '#ff8150',
+    color: '#ef8340',
     dashes: [0, 2.2],
     weight: 1.5,
     cap: 'round',
     split: false,
     glyph: 'M0 4.4L2 1L4 4.4L6 1L8 4.4L10 1M0 9L2 5.6L4 9L6 5.6L8 9L10 5.6',
   },
-  // Smoky quartz; dash and dot; a stone on a shelf.
+  // Chert; dash and dot; a stone on a shelf.
   'set-aside': {
     word: 'Set aside',
-    color: '#b9ab9a',
+    color: '#b9b691',
     dashes: [6, 2.2, 1.2, 2.2],
     weight: 1,
     cap: 'butt',
@@ -79,10 +79,10 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
     split: true,
     glyph: 'M5 0V10M0 5H10M2.6 2.6L3.8 3.8M7.4 2.6L6.2 3.8M2.6 7.4L3.8 6.2M7.4 7.4L6.2 6.2',
   },
-  // Rhodonite; short dashes far apart; a loupe.
+  // Lepidolite; short dashes far apart; a loupe.
   'look-closer': {
     word: 'Look closer',
-    color: '#f58fc4',
+    color: '#ca8fba',
     dashes: [1.6, 4],
     weight: 1.15,
     cap: 'butt',

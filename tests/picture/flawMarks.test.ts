@@ -1,0 +1,29 @@
+import { expect, it } from 'vitest';
+import { flawMarks } from '../../src/picture/flawMarks';
+
+const pit = { kind: 'pit', row: 40, column: 60, diameterMm: 5, confidence: 0.9 } as const;
+
+it('rings a pit a little wider than it is', () => {
+  // 5 mm at 0.1 mm a pixel is 50 px; 3 px of room on each side: half-size 28.
+  expect(flawMarks([pit], 0.1, 1, null)).toContain('M32 40a28 28');
+});
+
+it('never rings smaller than can be seen', () => {
+  expect(flawMarks([{ ...pit, diameterMm: 0.1 }], 0.1, 1, null)).toContain('M52 40a8 8');
+});
+
+it('gives each kind its own shape', () => {
+  const shapes = (['pit', 'chip', 'fracture', 'scratch'] as const).map(
+    (kind) => flawMarks([{ ...pit, kind }], 0.1, 1, null).match(/ d="([^"]+)"/)?.[1],
+  );
+  expect(new Set(shapes).size).toBe(4);
+});
+
+it('draws the one that is brought out thicker', () => {
+  expect(flawMarks([pit], 0.1, 1, 0)).toContain('stroke-width="3.2"');
+  expect(flawMarks([pit], 0.1, 1, null)).not.toContain('stroke-width="3.2"');
+});
+
+it('draws nothing for a stone without flaws', () => {
+  expect(flawMarks([], 0.1, 1, null)).toBe('');
+});
