@@ -32,7 +32,8 @@ function times(matrix: readonly (readonly number[])[], vector: readonly number[]
  */
 export function seenWithoutCones(color: string, kind: 'protan' | 'deutan'): [number, number, number] {
   const seen = times(WITHOUT[kind], linearRgb(color)).map((value) => Math.min(1, Math.max(0, value)));
-  const bend = (share: number) => (share > (6 / 29) ** 3 ? Math.cbrt(share) : share / (3 * (6 / 29) ** 2) + 4 / 29);
+  const bend = (share: number) =>
+    share > (6 / 29) ** 3 ? Math.cbrt(share) : share / (3 * (6 / 29) ** 2) + 4 / 29;
   const [x = 0, y = 0, z = 0] = times(TO_XYZ, seen).map(bend);
   return [116 * y - 16, 500 * (x - y), 200 * (y - z)];
 }

@@ -33,7 +33,9 @@ it('keeps the colors apart for eyes without long or without middle wavelength co
   // CIE 1976: a difference of about 2.3 is just noticeable; ten times that is seen at a glance (our own demand).
   for (const kind of ['protan', 'deutan'] as const) {
     for (const [one, other] of pairs) {
-      const apart = seenWithoutCones(one.color, kind).map((v, i) => v - (seenWithoutCones(other.color, kind)[i] ?? 0));
+      const apart = seenWithoutCones(one.color, kind).map(
+        (v, i) => v - (seenWithoutCones(other.color, kind)[i] ?? 0),
+      );
       expect(Math.hypot(...apart), `${kind}: ${one.word} and ${other.word}`).toBeGreaterThan(23);
     }
   }

@@ -28,6 +28,14 @@ it('keeps a corner that sticks out farther than the tolerance and drops it other
 });
 
 it('draws nothing for fewer than three points', () => {
-  expect(outlinePath([[1, 2], [3, 4]], 1)).toBe('');
+  expect(
+    outlinePath(
+      [
+        [1, 2],
+        [3, 4],
+      ],
+      1,
+    ),
+  ).toBe('');
   expect(outlinePath([], 1)).toBe('');
 });

@@ -28,7 +28,17 @@ it('finds none beyond the reach of a thumb', () => {
 });
 
 it('does not take the bay of a bent stone for the stone', () => {
-  const bent = { id: 3, outline: [[0, 0], [0, 30], [30, 30], [30, 20], [10, 20], [10, 0]] as const };
+  const bent = {
+    id: 3,
+    outline: [
+      [0, 0],
+      [0, 30],
+      [30, 30],
+      [30, 20],
+      [10, 20],
+      [10, 0],
+    ] as const,
+  };
   expect(stoneAt([bent], [25, 5], 0)).toBeNull();
   expect(stoneAt([bent], [25, 25], 0)?.id).toBe(3);
 });

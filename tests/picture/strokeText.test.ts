@@ -26,5 +26,7 @@ it('is no wider than nothing when there is no text', () => {
 });
 
 it('says which character has no stroke', () => {
-  expect(() => strokeTextWidth('5 µm', 10)).toThrow(new RangeError('No stroke is drawn for the character "Μ".'));
+  expect(() => strokeTextWidth('5 µm', 10)).toThrow(
+    new RangeError('No stroke is drawn for the character "Μ".'),
+  );
 });

@@ -1,0 +1,29 @@
+import type { AnalysisOptions, Stage } from '../../src/analysis/options';
+import type { PhotoReport } from '../../src/analysis/report';
+import type { Analyze } from '../../src/state/measureQueue';
+
+/** One call of the analysis, to be ended by the test. */
+export interface HeldCall {
+  readonly file: Blob;
+  readonly options: AnalysisOptions;
+  readonly signal: AbortSignal;
+  readonly onProgress: (stage: Stage, share: number) => void;
+  readonly resolve: (report: PhotoReport) => void;
+  readonly reject: (error: unknown) => void;
+}
+
+/** An analysis that takes photos and does nothing until the test says how each one ends. */
+export function heldAnalysis(): { readonly analyze: Analyze; readonly calls: readonly HeldCall[] } {
+  const calls: HeldCall[] = [];
+  const analyze: Analyze = (file, options, { signal, onProgress }) =>
+    new Promise((resolve, reject) => {
+      calls.push({ file, options, signal, onProgress, resolve, reject });
+      signal.addEventListener('abort', () => reject(new DOMException('Stopped.', 'AbortError')));
+    });
+  return { analyze, calls };
+}
+
+/** Lets everything that waits for a settled promise happen. */
+export function settled(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
