@@ -9,9 +9,3 @@ it('says kind and size', () => {
     'Fracture, 6.2 mm long',
   );
 });
-
-it('says when it is not sure', () => {
-  expect(flawWords({ kind: 'chip', diameterMm: 2, confidence: 0.4, ...place })).toBe(
-    'Chip, 2.0 mm across, uncertain',
-  );
-});

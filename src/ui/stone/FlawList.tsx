@@ -3,12 +3,14 @@ import { flawWords } from './flawWords';
 
 interface Props {
   readonly flaws: readonly FlawReport[];
+  /** How many of them, from the first, the photo is sure of. */
+  readonly sureCount: number;
   readonly lit: number | null;
   readonly onLit: (index: number | null) => void;
 }
 
 /** The flaws found, numbered as on the crop; touching one brings out its mark. */
-export function FlawList({ flaws, lit, onLit }: Props) {
+export function FlawList({ flaws, sureCount, lit, onLit }: Props) {
   if (flaws.length === 0) return <p>No pits, fractures or chips found on the side that faces the camera.</p>;
   return (
     <ol className="flaws">
@@ -22,6 +24,7 @@ export function FlawList({ flaws, lit, onLit }: Props) {
           >
             <span className="flaw-number">{index + 1}</span>
             {flawWords(flaw)}
+            {index >= sureCount && ', uncertain'}
           </button>
         </li>
       ))}

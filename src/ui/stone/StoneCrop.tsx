@@ -1,11 +1,13 @@
 import { useEffect, useRef, useState } from 'react';
-import type { StoneReport } from '../../analysis/report';
+import type { FlawReport, StoneReport } from '../../analysis/report';
 import { flawMarks } from '../../picture/flawMarks';
 import { StrokeSvg } from '../parts/StrokeSvg';
 import { cropSquare } from './cropSquare';
 
 interface Props {
   readonly stone: StoneReport;
+  /** The flaws to mark, in the order of their list. */
+  readonly flaws: readonly FlawReport[];
   readonly mmPerPx: number;
   readonly bitmap: ImageBitmap | null;
   /** Index of the flaw to bring out; null for none. */
@@ -18,7 +20,7 @@ const DOTS_ACROSS = 360;
 const SIDE_PX = 900;
 
 /** The stone enlarged, with its flaws marked; the marks can be taken off to see what lies under them. */
-export function StoneCrop({ stone, mmPerPx, bitmap, lit }: Props) {
+export function StoneCrop({ stone, flaws, mmPerPx, bitmap, lit }: Props) {
   const ref = useRef<HTMLCanvasElement>(null);
   const [marked, setMarked] = useState(true);
   const square = cropSquare(stone.outline);
@@ -45,11 +47,11 @@ export function StoneCrop({ stone, mmPerPx, bitmap, lit }: Props) {
           <StrokeSvg
             className="crop-marks"
             viewBox={viewBox}
-            svg={flawMarks(stone.flaws, mmPerPx, square.width / DOTS_ACROSS, lit)}
+            svg={flawMarks(flaws, mmPerPx, square.width / DOTS_ACROSS, lit)}
           />
         )}
       </div>
-      {stone.flaws.length > 0 && (
+      {flaws.length > 0 && (
         <button
           type="button"
           className="button button-quiet"

@@ -1,12 +1,11 @@
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { PhotoReport, StoneReport } from '../../analysis/report';
 import type { StoneGrade } from '../../grading/gradeStone';
 import { usePhotos } from '../stores';
 import { stoneButtonId } from '../tray/StoneButtons';
-import { FlawList } from './FlawList';
+import { FlawPart } from './FlawPart';
 import { GlossPart } from './GlossPart';
 import { SmoothnessPart } from './SmoothnessPart';
-import { StoneCrop } from './StoneCrop';
 import { VerdictPart } from './VerdictPart';
 
 interface Props {
@@ -19,7 +18,6 @@ interface Props {
 /** Everything known of one stone: first what to do and why, then what was measured. */
 export function StoneDetail({ stone, grade, report, bitmap }: Props) {
   const selectStone = usePhotos((state) => state.selectStone);
-  const [lit, setLit] = useState<number | null>(null);
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     title.current?.focus({ preventScroll: true });
@@ -74,11 +72,7 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
         </button>
       </header>
       <VerdictPart verdict={grade.verdict} />
-      <StoneCrop stone={stone} mmPerPx={report.mmPerPx} bitmap={bitmap} lit={lit} />
-      <section>
-        <h3>Flaws found</h3>
-        <FlawList flaws={stone.flaws} lit={lit} onLit={setLit} />
-      </section>
+      <FlawPart stone={stone} mmPerPx={report.mmPerPx} bitmap={bitmap} />
       <GlossPart gloss={grade.gloss} highlight={stone.highlight} />
       <SmoothnessPart grade={grade} />
     </section>

@@ -8,12 +8,12 @@ const NAMES: Readonly<Record<FlawReport['kind'], string>> = {
 };
 
 /**
- * A flaw in words: kind, size, and a word on how sure the photo is.
+ * A flaw in words: kind and size.
  *
- * @returns Such as "Pit, 0.9 mm across" or "Fracture, 6.2 mm long, uncertain".
+ * @returns Such as "Pit, 0.9 mm across" or "Fracture, 6.2 mm long".
  */
 export function flawWords(flaw: FlawReport): string {
   const across = flaw.diameterMm === undefined ? '' : `, ${flaw.diameterMm.toFixed(1)} mm across`;
   const long = flaw.lengthMm === undefined ? '' : `, ${flaw.lengthMm.toFixed(1)} mm long`;
-  return `${NAMES[flaw.kind]}${across}${long}${flaw.confidence < 0.5 ? ', uncertain' : ''}`;
+  return `${NAMES[flaw.kind]}${across}${long}`;
 }
