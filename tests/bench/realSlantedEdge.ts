@@ -18,14 +18,10 @@ const REGION = { column: 130, row: 66, width: 120, height: 260 };
 /**
  * Measures the photographed slanted edge of the data folder against its printed ISO 12233 result.
  *
- * @param dataFolder - Folder that holds `slanted-edge/Edge.pgm` and `slanted-edge/oecf.txt`.
  * The printed result fits its line in one pass without a window, which turns it by 0.05°; this program's
  * two windowed passes come out about 1 % sharper.
  *
  * @param dataFolder - Folder that holds `slanted-edge/Edge.pgm` and `slanted-edge/oecf.txt`.
- * The printed result fits its line in one pass without a window, which tilts it by 0.05° and widens its
- * curve a little; this program's two windowed passes come out about 4 % sharper.
- *
  * @returns Half-contrast frequency, rise and angle, each with what is expected.
  * @throws Error from the file system if the folder is not there.
  */
