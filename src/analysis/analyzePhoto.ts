@@ -1,8 +1,9 @@
 import { Refusal, type Warning, warning } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { shrinkPhoto } from '../image/shrinkPhoto';
-import { viewDirection } from '../measure/viewDirection';
-import { dot, type Vector } from '../optics/vector';
+import type { HighlightLight } from '../measure/stoneHighlight';
+import { inViewFrame, viewDirection } from '../measure/viewDirection';
+import { combine, normalize, type Vector } from '../optics/vector';
 import type { OpenCv } from '../vision/openCv';
 import { findStones, type LampSide, type StonePiece } from './findStones';
 import type { AnalysisOptions, Watch } from './options';
@@ -123,16 +124,11 @@ function measureStone(
   };
 }
 
-function highlightLight(rig: Rig, crop: StoneCrop, view: Vector) {
-  const cosine = Math.min(1, Math.max(-1, dot(rig.light.direction, view)));
+function highlightLight(rig: Rig, crop: StoneCrop, view: Vector): HighlightLight {
   // Averaging k × k pixels adds a box of variance (k² − 1) / 12.
   const blurPx = Math.sqrt(rig.blurPx ** 2 + (crop.factor ** 2 - 1) / 12) / crop.factor;
-  return {
-    lampRadiance: rig.lampRadiance,
-    sourceSlope: rig.sourceSlope,
-    blurPx,
-    cosHalfAngle: Math.sqrt((1 + cosine) / 2),
-  };
+  const half = inViewFrame(normalize(combine([1, rig.light.direction], [1, view])), view);
+  return { lampRadiance: rig.lampRadiance, sourceSlope: rig.sourceSlope, blurPx, half };
 }
 
 function isCutOff(

@@ -1,4 +1,4 @@
-import { highlightFit } from '../measure/highlightFit';
+import { refit } from '../measure/highlightFit';
 import { highlightProfile } from '../measure/highlightProfile';
 import { roughnessInterval } from '../measure/roughnessInterval';
 import { shrinkMask } from '../measure/shrinkMask';
@@ -29,8 +29,9 @@ export function stoneGloss(crop: StoneCrop, light: HighlightLight): HighlightRep
   const rimPx = Math.max(1, Math.round(RIM_SHARE * Math.sqrt(area / Math.PI)));
   const found = stoneHighlight(crop.stone, shrinkMask(crop.mask, rimPx), light);
   if (!found) return null;
-  const { fit, window, optics } = found;
-  const interval = roughnessInterval(window, optics, found.prior, fit);
+  const { fit, problem } = found;
+  const { window } = problem;
+  const interval = roughnessInterval(problem, fit);
   const below = interval.low / fit.shape.alpha;
   const above = interval.high / fit.shape.alpha;
   const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {
@@ -41,12 +42,11 @@ export function stoneGloss(crop: StoneCrop, light: HighlightLight): HighlightRep
     window.row + fit.shape.row * window.stepPx,
     window.column + fit.shape.column * window.stepPx,
   );
-  return { row, column, byIndex, profile: highlightProfile(window, optics, fit) };
+  return { row, column, byIndex, profile: highlightProfile(window, problem.optics, fit) };
 }
 
 /** Roughness when a perfect polish would mirror as much as that index does. */
-function refitted({ fit, window, optics, prior }: StoneHighlight, light: HighlightLight, n: number): number {
-  const amplitude = light.lampRadiance * fresnelReflectance(n, light.cosHalfAngle);
-  const start = { shape: fit.shape, weights: fit.weights, residualSd: fit.residualSd };
-  return highlightFit(window, optics, { ...prior, amplitude }, start).shape.alpha;
+function refitted({ fit, problem }: StoneHighlight, light: HighlightLight, n: number): number {
+  const amplitude = light.lampRadiance * fresnelReflectance(n, light.half[2]);
+  return refit({ ...problem, prior: { ...problem.prior, amplitude } }, fit, null).shape.alpha;
 }

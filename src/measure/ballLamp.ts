@@ -5,8 +5,8 @@ import { lobeShare } from '../optics/lobeShare';
 import { combine, cross, dot, normalize, type Vector } from '../optics/vector';
 import { blurGaussian } from './blurGaussian';
 import type { Circle } from './circleFit';
+import { CLIPPED_FROM } from './clippedPixels';
 import { leastSquares } from './leastSquares';
-import { CLIPPED_FROM } from './stoneHighlight';
 
 /** Everything the lamp's image in the reference ball tells. */
 export interface BallLamp {

@@ -2,9 +2,6 @@ import { LUMINANCE_WEIGHTS } from '../image/luminance';
 import type { Mask, Raster } from '../image/raster';
 import { solveSymmetric } from './solveSymmetric';
 
-/** How much an unneeded step away from luminance costs, as a share of the mirror's radiance. */
-const PULL_TO_LUMINANCE = 0.08;
-
 /**
  * Weights of the channels that keep the lamp's own color at one and the stone's pattern as low as they can.
  *
@@ -14,13 +11,14 @@ const PULL_TO_LUMINANCE = 0.08;
  *
  * @param stone - RGB raster in linear light, lamp white = (1, 1, 1).
  * @param mask - The stone.
- * @param amplitude - Radiance of a perfect polish, in the raster's unit, > 0.
+ * @param patience - Standard deviation of pattern that is let pass for the sake of luminance's low noise, in the
+ *   raster's unit, > 0; a small share of the highlight's expected height.
  * @returns Three weights with sum one; single weights may be negative.
  * @see Capon 1969, Proc. IEEE 57(8), for the weights; Shafer 1985, Color Research and Application 10(4), for the model.
  */
-export function colorWeights(stone: Raster, mask: Mask, amplitude: number): [number, number, number] {
+export function colorWeights(stone: Raster, mask: Mask, patience: number): [number, number, number] {
   const covariance = bodyCovariance(stone, mask);
-  const pull = (PULL_TO_LUMINANCE * Math.min(1, amplitude)) ** 2;
+  const pull = patience * patience;
   // Minimize wᵀCw + pull·|w − w₀|² with Σw = 1: with M = C + pull·I, w = M⁻¹(pull·w₀ + λ·1).
   for (let i = 0; i < 3; i++) covariance[i * 3 + i]! += pull;
   const towardLuminance = solveSymmetric(

@@ -1,5 +1,11 @@
 import { bodyFit } from './bodyFit';
-import { type HighlightWindow, type LobeOptics, type LobeShape, lobePicture } from './highlightModel';
+import {
+  type HighlightWindow,
+  type LobeOptics,
+  type LobeShape,
+  lobePicture,
+  turningAway,
+} from './highlightModel';
 import { leastSquares } from './leastSquares';
 
 /** What is known about a highlight before it is fitted. */
@@ -11,6 +17,15 @@ export interface HighlightPrior {
   /** Natural logarithm of the expected curvature, slope per photo pixel, and its standard deviation. */
   readonly curvatureMean: number;
   readonly curvatureSd: number;
+  /** Radiance that the stone itself has at least under the highlight. */
+  readonly leastBody: number;
+}
+
+/** One highlight to be fitted. */
+export interface HighlightProblem {
+  readonly window: HighlightWindow;
+  readonly optics: LobeOptics;
+  readonly prior: HighlightPrior;
 }
 
 /** A fitted highlight. */
@@ -21,75 +36,103 @@ export interface HighlightFit {
   readonly lobe: Float64Array;
   /** The stone's own light in the window. */
   readonly body: Float64Array;
-  /** Robust standard deviation of what the fit leaves over. */
+  /** Robust standard deviation of what the fit leaves over on the stone's own light. */
   readonly residualSd: number;
-  /** Weights of the last round, 0 to 1; outliers are low. */
+  /** Weight of each pixel in the last round, 0 to 1; low for outliers and where the lobe itself is uncertain. */
   readonly weights: Float64Array;
   /** Sum of squared weighted residuals over residualSd², priors included. */
   readonly cost: number;
 }
 
+/** How a fit is run. */
+export interface FitEffort {
+  /** Rounds of re-weighting, ≥ 1. */
+  readonly rounds: number;
+  readonly iterations: number;
+}
+
+/** Steps of the numeric derivatives: row, column, mean, stretch, skew, ln α, ln gain. */
 const STEPS = [0.05, 0.05, 0.02, 0.02, 0.02, 0.02, 0.01];
+const LOG_ALPHA = 5;
+const LOG_GAIN = 6;
 const ALPHA_BOUNDS = [0.0015, 0.8] as const;
 /** Spread of the stretch and skew of the curvature's logarithm; a stone twice as long as wide has about 0.5. */
 const STRETCH_SD = 0.5;
 /** Residuals beyond this many standard deviations count ever less (Cauchy weights). */
 const OUTLIER_SDS = 2.5;
+/** Error of the lobe itself, share of its height: uneven curvature, pits, the lamp's own evenness. */
+const LOBE_ERROR = 0.03;
 /** Noise that an 8-bit compressed photo has even where the stone is plain: share of the amplitude, and absolute. */
-const NOISE_FLOOR = { share: 0.006, radiance: 0.0015 };
+const NOISE_FLOOR = { share: 0.001, radiance: 0.0008 };
+/** Spread allowed below the least body, radiance. */
+const LEAST_BODY_SD = 0.005;
+/** Hold on the body's bowl, share of the window's pixels. */
+const BOWL_RIDGE = 0.5;
+const PRIOR_COUNT = 7;
 
-/** Holds one parameter at its start, or none. */
-export type Held = 'alpha' | null;
+const FULL_EFFORT: FitEffort = { rounds: 3, iterations: 14 };
 
 /**
  * Fits center, curvature, roughness and body of one highlight together.
  *
- * @param window - The stone around the highlight.
- * @param optics - Lamp and camera.
- * @param prior - Amplitude of a perfect polish and the curvature expected from the stone's size.
+ * @param problem - Window, lamp and camera, and what is expected.
  * @param start - Where the search begins.
- * @param held - `'alpha'` to keep the start's roughness.
- * @param rounds - Rounds of re-weighting, ≥ 1.
- * @returns The fit; compare `cost` only between fits that end with equal weights.
+ * @param effort - How long to search.
+ * @returns The fit.
  */
 export function highlightFit(
-  window: HighlightWindow,
-  optics: LobeOptics,
-  prior: HighlightPrior,
-  start: { readonly shape: LobeShape; readonly weights?: Float64Array; readonly residualSd?: number },
-  held: Held = null,
-  rounds = 3,
+  problem: HighlightProblem,
+  start: LobeShape,
+  effort: FitEffort = FULL_EFFORT,
 ): HighlightFit {
-  let parameters: Float64Array = Float64Array.from(toParameters(start.shape, 0));
-  const fixed = start.weights !== undefined && start.residualSd !== undefined;
-  let weights: Float64Array = start.weights ?? plainWeights(window);
-  let sd = start.residualSd ?? 1;
-  const steps = STEPS.map((step, i) => (held === 'alpha' && i === 5 ? 0 : step));
-  for (let round = 0; round < (fixed ? 1 : rounds); round++) {
-    if (!fixed) {
-      const left = leftOver(window, optics, prior, parameters, weights);
-      sd = Math.max(robustSd(left, window.use), noiseFloor(prior.amplitude));
-      weights = outlierWeights(left, sd, window.use);
-    }
-    const residuals = residualsOf(window, optics, prior, weights, sd);
-    const count = window.values.length + PRIOR_COUNT;
-    parameters = leastSquares(residuals, count, parameters, {
-      steps,
-      maxIterations: 14,
-      tolerance: 1e-4,
-    }).parameters;
+  let parameters = toParameters(start);
+  let weights: Float64Array = Float64Array.from(problem.window.use, (use) => (use === 1 ? 1 : 0));
+  let sd = 1;
+  for (let round = 0; round < effort.rounds; round++) {
+    const { left, lobe, amplitude } = explain(problem, parameters, weights);
+    sd = Math.max(robustSd(left, problem.window.use), noiseFloor(problem.prior.amplitude));
+    weights = pixelWeights(problem.window, left, sd, lobe, amplitude);
+    parameters = minimize(problem, parameters, weights, sd, STEPS, effort.iterations);
   }
-  return described(window, optics, prior, parameters, weights, sd);
+  return described(problem, parameters, weights, sd);
 }
 
-const PRIOR_COUNT = 6;
+/**
+ * Fits again with the weights of an earlier fit, so that the costs of both can be compared.
+ *
+ * @param problem - As in the earlier fit, but for what is to be varied.
+ * @param fit - The earlier fit; the search begins there.
+ * @param heldAlpha - Roughness to hold, or null to fit it.
+ */
+export function refit(problem: HighlightProblem, fit: HighlightFit, heldAlpha: number | null): HighlightFit {
+  const start = toParameters(heldAlpha === null ? fit.shape : { ...fit.shape, alpha: heldAlpha });
+  start[LOG_GAIN] = Math.log(fit.amplitude / problem.prior.amplitude);
+  if (heldAlpha === null) start[LOG_GAIN] = 0;
+  const steps = STEPS.map((step, i) => (heldAlpha !== null && i === LOG_ALPHA ? 0 : step));
+  const parameters = minimize(problem, start, fit.weights, fit.residualSd, steps, 8);
+  return described(problem, parameters, fit.weights, fit.residualSd);
+}
 
-function toParameters(shape: LobeShape, logGain: number): number[] {
-  return [shape.row, shape.column, shape.mean, shape.stretch, shape.skew, Math.log(shape.alpha), logGain];
+function minimize(
+  problem: HighlightProblem,
+  start: Float64Array,
+  weights: Float64Array,
+  sd: number,
+  steps: readonly number[],
+  maxIterations: number,
+): Float64Array {
+  const residuals = residualsOf(problem, weights, sd);
+  const count = problem.window.values.length + PRIOR_COUNT;
+  return leastSquares(residuals, count, start, { steps, maxIterations, tolerance: 3e-4 }).parameters;
+}
+
+function toParameters(shape: LobeShape): Float64Array {
+  const { row, column, mean, stretch, skew, alpha } = shape;
+  return Float64Array.of(row, column, mean, stretch, skew, Math.log(alpha), 0);
 }
 
 function toShape(p: Float64Array): LobeShape {
-  const alpha = Math.min(ALPHA_BOUNDS[1], Math.max(ALPHA_BOUNDS[0], Math.exp(p[5]!)));
+  const alpha = Math.min(ALPHA_BOUNDS[1], Math.max(ALPHA_BOUNDS[0], Math.exp(p[LOG_ALPHA]!)));
   return { row: p[0]!, column: p[1]!, mean: p[2]!, stretch: p[3]!, skew: p[4]!, alpha };
 }
 
@@ -97,59 +140,43 @@ function noiseFloor(amplitude: number): number {
   return NOISE_FLOOR.share * Math.min(1, amplitude) + NOISE_FLOOR.radiance;
 }
 
-function plainWeights(window: HighlightWindow): Float64Array {
-  return Float64Array.from(window.use, (use) => (use === 1 ? 1 : 0));
-}
-
 /** Lobe, body and what both leave over, for one set of parameters. */
-function explain(
-  window: HighlightWindow,
-  optics: LobeOptics,
-  prior: HighlightPrior,
-  p: Float64Array,
-  weights: Float64Array,
-) {
-  const lobe = lobePicture(window, toShape(p), optics);
-  const amplitude = prior.amplitude * Math.exp(p[6]!);
+function explain({ window, optics, prior }: HighlightProblem, p: Float64Array, weights: Float64Array) {
+  const shape = toShape(p);
+  const lobe = lobePicture(window, shape, optics);
+  const amplitude = prior.amplitude * Math.exp(p[LOG_GAIN]!);
   const rest = window.values.map((value, i) => value - amplitude * lobe[i]!);
-  const body = bodyFit(rest, weights, window.width, 0.1 * window.values.length);
-  const left = rest.map((value, i) =>
-    window.use[i] === 2 ? Math.max(0, value - body[i]!) : value - body[i]!,
+  const body = bodyFit(
+    rest,
+    weights,
+    turningAway(window, shape),
+    window.width,
+    BOWL_RIDGE * window.values.length,
   );
+  const left = rest.map((value, i) => {
+    const difference = value - body[i]!;
+    return window.use[i] === 2 ? Math.max(0, difference) : difference;
+  });
   return { lobe, amplitude, body, left };
 }
 
-function leftOver(
-  window: HighlightWindow,
-  optics: LobeOptics,
-  prior: HighlightPrior,
-  p: Float64Array,
-  weights: Float64Array,
-): Float64Array {
-  return explain(window, optics, prior, p, weights).left;
-}
-
-function residualsOf(
-  window: HighlightWindow,
-  optics: LobeOptics,
-  prior: HighlightPrior,
-  weights: Float64Array,
-  sd: number,
-) {
+function residualsOf(problem: HighlightProblem, weights: Float64Array, sd: number) {
+  const { window, prior } = problem;
   const n = window.values.length;
+  const roots = weights.map((weight, i) => Math.sqrt(window.use[i] === 2 ? 1 : weight) / sd);
   return (p: Float64Array, into: Float64Array): void => {
-    const { left } = explain(window, optics, prior, p, weights);
-    for (let i = 0; i < n; i++) {
-      const weight = window.use[i] === 2 ? 1 : weights[i]!;
-      into[i] = (Math.sqrt(weight) * left[i]!) / sd;
-    }
+    const { left, body } = explain(problem, p, weights);
+    for (let i = 0; i < n; i++) into[i] = roots[i]! * left[i]!;
+    const row = Math.min(window.height - 1, Math.max(0, Math.round(p[0]!)));
+    const column = Math.min(window.width - 1, Math.max(0, Math.round(p[1]!)));
+    const missing = prior.leastBody - body[row * window.width + column]!;
     into[n] = (p[2]! - prior.curvatureMean) / prior.curvatureSd;
     into[n + 1] = p[3]! / STRETCH_SD;
     into[n + 2] = p[4]! / STRETCH_SD;
-    into[n + 3] = p[6]! / prior.amplitudeSd;
-    const logAlpha = p[5]!;
-    into[n + 4] = 20 * Math.max(0, logAlpha - Math.log(ALPHA_BOUNDS[1]));
-    into[n + 5] = 20 * Math.max(0, Math.log(ALPHA_BOUNDS[0]) - logAlpha);
+    into[n + 3] = p[LOG_GAIN]! / prior.amplitudeSd;
+    into[n + 4] = 20 * Math.max(0, p[LOG_ALPHA]! - Math.log(ALPHA_BOUNDS[1]));
+    into[n + 5] = 20 * Math.max(0, Math.log(ALPHA_BOUNDS[0]) - p[LOG_ALPHA]!);
+    into[n + 6] = Math.max(0, missing) / LEAST_BODY_SD;
   };
 }
 
@@ -161,21 +188,29 @@ function robustSd(left: Float64Array, use: Uint8Array): number {
   return sizes.length === 0 ? 0 : 1.4826 * sizes[sizes.length >> 1]!;
 }
 
-function outlierWeights(left: Float64Array, sd: number, use: Uint8Array): Float64Array {
-  return left.map((value, i) => (use[i] === 1 ? 1 / (1 + (value / (OUTLIER_SDS * sd)) ** 2) : 0));
+function pixelWeights(
+  window: HighlightWindow,
+  left: Float64Array,
+  sd: number,
+  lobe: Float64Array,
+  amplitude: number,
+): Float64Array {
+  return left.map((value, i) => {
+    if (window.use[i] !== 1) return 0;
+    const own = Math.hypot(sd, LOBE_ERROR * amplitude * lobe[i]!);
+    return (sd / own) ** 2 / (1 + (value / (OUTLIER_SDS * own)) ** 2);
+  });
 }
 
 function described(
-  window: HighlightWindow,
-  optics: LobeOptics,
-  prior: HighlightPrior,
+  problem: HighlightProblem,
   parameters: Float64Array,
   weights: Float64Array,
   sd: number,
 ): HighlightFit {
-  const { lobe, amplitude, body } = explain(window, optics, prior, parameters, weights);
-  const residuals = new Float64Array(window.values.length + PRIOR_COUNT);
-  residualsOf(window, optics, prior, weights, sd)(parameters, residuals);
+  const { lobe, amplitude, body } = explain(problem, parameters, weights);
+  const residuals = new Float64Array(problem.window.values.length + PRIOR_COUNT);
+  residualsOf(problem, weights, sd)(parameters, residuals);
   const cost = residuals.reduce((sum, r) => sum + r * r, 0);
   return { shape: toShape(parameters), amplitude, lobe, body, residualSd: sd, weights, cost };
 }

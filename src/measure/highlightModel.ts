@@ -114,3 +114,27 @@ function blockMeans(fine: Float64Array, width: number, height: number, q: number
 
 /** Same as Math.hypot for values far from overflow, several times faster. */
 const slopeLength = (x: number, y: number) => Math.sqrt(x * x + y * y);
+
+/**
+ * Share of its diffuse light that the surface keeps at each window pixel for having turned away from the
+ * normal at the lobe's center: the cosine of the turn, as Lambert's law has it for light from all around there.
+ *
+ * @param window - Supplies the size and the step.
+ * @param shape - Center and curvature.
+ * @returns `width * height` values, 0 to 1, 1 at the center.
+ */
+export function turningAway(
+  window: { readonly width: number; readonly height: number; readonly stepPx: number },
+  shape: LobeShape,
+): Float64Array {
+  const [kxx, kxy, kyy] = curvature(shape).map((k) => k * window.stepPx) as [number, number, number];
+  const cosines = new Float64Array(window.width * window.height);
+  for (let y = 0, i = 0; y < window.height; y++) {
+    const dy = y - shape.row;
+    for (let x = 0; x < window.width; x++, i++) {
+      const dx = x - shape.column;
+      cosines[i] = 1 / Math.sqrt(1 + (kxx * dx + kxy * dy) ** 2 + (kxy * dx + kyy * dy) ** 2);
+    }
+  }
+  return cosines;
+}

@@ -1,4 +1,4 @@
-import { type HighlightFit, type HighlightPrior, highlightFit } from './highlightFit';
+import { type HighlightFit, type HighlightProblem, refit } from './highlightFit';
 import type { HighlightWindow, LobeOptics } from './highlightModel';
 
 /** Ends of an interval of roughness. */
@@ -23,23 +23,13 @@ const BLUR_SD = 0.12;
  *
  * Pixels of stone pattern hang together, so the cost is scaled to the number of independent residuals.
  *
- * @param window - The window the fit was made in.
- * @param optics - Lamp and camera.
- * @param prior - As in the fit.
+ * @param problem - What was fitted.
  * @param fit - The best fit.
  * @returns Interval that contains the fit's roughness.
  */
-export function roughnessInterval(
-  window: HighlightWindow,
-  optics: LobeOptics,
-  prior: HighlightPrior,
-  fit: HighlightFit,
-): RoughnessInterval {
-  const independent = independentShare(window, fit);
-  const costAt = (alpha: number) => {
-    const start = { shape: { ...fit.shape, alpha }, weights: fit.weights, residualSd: fit.residualSd };
-    return highlightFit(window, optics, prior, start, 'alpha').cost * independent;
-  };
+export function roughnessInterval(problem: HighlightProblem, fit: HighlightFit): RoughnessInterval {
+  const independent = independentShare(problem.window, fit);
+  const costAt = (alpha: number) => refit(problem, fit, alpha).cost * independent;
   const best = fit.cost * independent;
   const toEnd = (direction: 1 | -1) => {
     let inside = 0;
@@ -58,7 +48,7 @@ export function roughnessInterval(
     }
     return LOG_STEP * MOST_STEPS;
   };
-  const blur = blurSd(optics, fit);
+  const blur = blurSd(problem.optics, fit);
   const widen = (side: number) => Math.hypot(side, 1.645 * MODEL_SD, 1.645 * blur);
   return {
     low: Math.max(RANGE.least, fit.shape.alpha * Math.exp(-widen(toEnd(-1)))),

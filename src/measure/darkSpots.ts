@@ -1,0 +1,96 @@
+import type { Mask, Raster } from '../image/raster';
+import { maskedBlur } from './maskedBlur';
+import type { Blur, StoneSurface } from './stoneSurface';
+
+/** A place that is darker than all around it. */
+export interface DarkSpot {
+  readonly row: number;
+  readonly column: number;
+  /** Radius of the disc that answers alike, pixels. */
+  readonly radiusPx: number;
+  /** How much darker than its surroundings, ln units, > 0. */
+  readonly response: number;
+  /** The same in units of the stone's own detail of that size. */
+  readonly score: number;
+}
+
+/** Radii looked for, mm: from the smallest pit worth naming to a large chip, in steps of about √2. */
+const RADII_MM = [0.22, 0.32, 0.45, 0.64, 0.9, 1.28, 1.8, 2.5];
+/** A Laplacian of Gaussian answers most to a disc of √2 of its standard deviation (Lindeberg 1998). */
+const RADIUS_IN_SIGMAS = Math.SQRT2;
+/** The wider of two Gaussians whose difference stands for the Laplacian, in shares of the narrower (Marr and Hildreth 1980). */
+const WIDER = 1.6;
+/** Weakest spot looked at: ln units, and times the stone's usual detail. */
+const LEAST = { response: 0.025, score: 1.2 };
+/** Narrowest Gaussian that the pixels carry, pixels. */
+const LEAST_SIGMA_PX = 0.8;
+
+/**
+ * Finds dark spots of every size: local extrema of a difference of Gaussians in place and size.
+ *
+ * @param surface - The stone.
+ * @param whole - The whole stone, as far as light is averaged.
+ * @param blur - Gaussian blur.
+ * @returns Spots, darkest first.
+ */
+export function darkSpots({ logLight, inner, mmPerPx }: StoneSurface, whole: Mask, blur: Blur): DarkSpot[] {
+  const layers = RADII_MM.map((radiusMm) => radiusMm / mmPerPx)
+    .filter((radiusPx) => radiusPx / RADIUS_IN_SIGMAS >= LEAST_SIGMA_PX)
+    .map((radiusPx) => {
+      const sigma = radiusPx / RADIUS_IN_SIGMAS;
+      const near = maskedBlur(logLight, whole, sigma, blur).data;
+      const far = maskedBlur(logLight, whole, WIDER * sigma, blur).data;
+      const response = near.map((value, i) => far[i]! - value);
+      return { radiusPx, response, usual: usualSize(response, inner) };
+    });
+  const spots: DarkSpot[] = [];
+  layers.forEach((layer, k) => {
+    const beside = [layers[k - 1]?.response, layers[k + 1]?.response];
+    for (const i of peaksOf(layer.response, inner)) {
+      const response = layer.response[i]!;
+      const score = response / Math.max(1e-4, layer.usual);
+      if (response < LEAST.response || score < LEAST.score) continue;
+      if (beside.some((other) => other && isBelowAny(response, other, i, logLight))) continue;
+      const row = Math.floor(i / inner.width);
+      spots.push({ row, column: i - row * inner.width, radiusPx: layer.radiusPx, response, score });
+    }
+  });
+  return spots.sort((a, b) => b.response - a.response);
+}
+
+/** 1.48 × median size over the mask. */
+function usualSize(values: Float32Array, mask: Mask): number {
+  const sizes = values
+    .filter((_, i) => mask.data[i] === 1)
+    .map(Math.abs)
+    .sort();
+  return 1.4826 * (sizes[sizes.length >> 1] ?? 0);
+}
+
+function peaksOf(values: Float32Array, { width, height, data }: Mask): number[] {
+  const peaks: number[] = [];
+  for (let row = 1; row < height - 1; row++) {
+    for (let column = 1; column < width - 1; column++) {
+      const i = row * width + column;
+      const value = values[i]!;
+      if (!data[i] || value < LEAST.response) continue;
+      if (
+        value > values[i - 1]! &&
+        value >= values[i + 1]! &&
+        value > values[i - width]! &&
+        value >= values[i + width]! &&
+        value > values[i - width - 1]! &&
+        value > values[i - width + 1]! &&
+        value >= values[i + width - 1]! &&
+        value >= values[i + width + 1]!
+      )
+        peaks.push(i);
+    }
+  }
+  return peaks;
+}
+
+/** Whether a neighboring size answers more at the place or right beside it. */
+function isBelowAny(value: number, other: Float32Array, i: number, { width }: Raster): boolean {
+  return [0, -1, 1, -width, width].some((step) => (other[i + step] ?? 0) > value);
+}
