@@ -11,14 +11,19 @@ let page: Page;
 
 // One analysis of the sample for all tests of this file, on a phone.
 beforeAll(async () => {
-  watched = await openServedApp({ viewport: { width: 390, height: 844 }, hasTouch: true, reducedMotion: 'reduce' });
+  watched = await openServedApp({
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    reducedMotion: 'reduce',
+  });
   page = watched.page;
   await page.locator('.sorting-picture svg').waitFor({ timeout: 170_000 });
 }, 180_000);
 
 afterAll(() => watched.close());
 
-const groups = () => page.locator('.group').evaluateAll((all) => all.map((group) => group.getAttribute('aria-label')));
+const groups = () =>
+  page.locator('.group').evaluateAll((all) => all.map((group) => group.getAttribute('aria-label')));
 
 it('grades the sample tray and shows the sorting picture, saying that it is a sample', async () => {
   expect(await page.locator('.sorting-picture [data-stone]').count()).toBe(SAMPLE_STONES);
@@ -30,7 +35,7 @@ it('grades the sample tray and shows the sorting picture, saying that it is a sa
 it('grades anew at once when the step changes, without measuring again', async () => {
   await page.evaluate(() => {
     const send = Worker.prototype.postMessage;
-    Worker.prototype.postMessage = function (...order: Parameters<typeof send>) {
+    Worker.prototype.postMessage = function (this: Worker, ...order: Parameters<typeof send>) {
       document.body.dataset.asked = 'yes';
       send.apply(this, order);
     } as typeof send;
@@ -38,7 +43,7 @@ it('grades anew at once when the step changes, without measuring again', async (
   const coarse = await groups();
   await page.getByLabel('polish', { exact: true }).check();
   const polish = await groups();
-  await page.getByLabel('coarse').check();
+  await page.getByLabel('coarse', { exact: true }).check();
   expect(polish).not.toEqual(coarse);
   expect(await groups()).toEqual(coarse);
   expect(await page.locator('body').getAttribute('data-asked')).toBeNull();
@@ -46,10 +51,13 @@ it('grades anew at once when the step changes, without measuring again', async (
 
 it('opens a tapped stone: verdict and reasons, crop, gloss and smoothness', async () => {
   const stone = await page.locator('#stone-3').boundingBox();
-  await page.touchscreen.tap((stone?.x ?? 0) + (stone?.width ?? 0) / 2, (stone?.y ?? 0) + (stone?.height ?? 0) / 2);
+  await page.touchscreen.tap(
+    (stone?.x ?? 0) + (stone?.width ?? 0) / 2,
+    (stone?.y ?? 0) + (stone?.height ?? 0) / 2,
+  );
   const detail = page.getByRole('region', { name: /^Stone 3/ });
   await detail.waitFor();
-  expect(await detail.locator('.verdict-word').innerText()).not.toBe('');
+  expect(await detail.locator('.verdict-word').textContent()).not.toBe('');
   expect(await detail.locator('.reasons li').count()).toBeGreaterThan(0);
   expect(await detail.getByRole('img', { name: 'Stone 3 enlarged' }).isVisible()).toBe(true);
   expect(await detail.getByRole('heading', { name: 'Smoothness' }).count()).toBe(1);
@@ -95,7 +103,7 @@ it('shows the cautions in short on the first visit, and all of them one tap away
   await page.getByRole('button', { name: 'Understood' }).click();
   expect(await page.getByLabel('Safety in short').count()).toBe(0);
   await page.getByRole('button', { name: 'Safety' }).click();
-  expect(await page.getByRole('dialog', { name: 'Safety' }).innerText()).toContain('sets like cement');
+  expect(await page.getByRole('dialog', { name: 'Safety' }).textContent()).toContain('sets like cement');
   await page.keyboard.press('Escape');
   expect(await page.getByRole('dialog').count()).toBe(0);
 });

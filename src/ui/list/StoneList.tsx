@@ -2,16 +2,19 @@ import type { Action } from '../../grading/opinion';
 import { ACTION_ORDER } from '../../picture/actionMarks';
 import type { GradedPhoto } from '../../state/gradePhoto';
 import { ActionGroup } from './ActionGroup';
+import { SavePicture } from './SavePicture';
 
 interface Props {
   readonly graded: GradedPhoto;
   readonly bitmap: ImageBitmap | null;
+  /** Name of the photo's file. */
+  readonly name: string;
   readonly only: Action | null;
   readonly onOnly: (action: Action | null) => void;
 }
 
 /** Every stone by verdict: what to pick out of the tray, group by group. */
-export function StoneList({ graded, bitmap, only, onOnly }: Props) {
+export function StoneList({ graded, bitmap, name, only, onOnly }: Props) {
   const actionOf = new Map(graded.grades.map((grade) => [grade.id, grade.verdict.action]));
   const groups = ACTION_ORDER.map((action) => ({
     action,
@@ -30,6 +33,7 @@ export function StoneList({ graded, bitmap, only, onOnly }: Props) {
           onAlone={(alone) => onOnly(alone ? action : null)}
         />
       ))}
+      {bitmap !== null && groups.length > 0 && <SavePicture graded={graded} bitmap={bitmap} name={name} />}
     </section>
   );
 }

@@ -21,11 +21,10 @@ export function PhotoTitle({ photo, pointing, onPointing }: Props) {
   const warnings = photo.report?.warnings ?? [];
   return (
     <div className="title">
-      {photo.sample && (
-        <p className="title-sample">
-          <strong>Sample tray.</strong> A rendered picture, measured just now like any photo.
-        </p>
-      )}
+      <p className="title-name">
+        <strong>{photo.sample ? 'Sample tray.' : photo.name}</strong>
+        {photo.sample && ' A rendered picture, measured here like any photo.'}
+      </p>
       {warnings.length > 0 && (
         <ul className="warnings" aria-label="Warnings about this photo">
           {warnings.map(({ code, message }) => (

@@ -50,7 +50,9 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
         {graded !== null && stone !== null && grade !== null && (
           <StoneDetail key={stone.id} stone={stone} grade={grade} report={graded.report} bitmap={bitmap} />
         )}
-        {graded !== null && <StoneList graded={graded} bitmap={bitmap} only={present} onOnly={setOnly} />}
+        {graded !== null && (
+          <StoneList graded={graded} bitmap={bitmap} name={photo.name} only={present} onOnly={setOnly} />
+        )}
       </div>
     </div>
   );
