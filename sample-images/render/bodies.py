@@ -112,7 +112,8 @@ def moss(n, where, colors, size):
     plume = n.noise(where, 1 / size, 9.0, 1.6)["Fac"]
     patch = n.noise(where, 0.09, 2.0)["Fac"]
     both = n.add("ShaderNodeMath", {0: plume, 1: patch}, operation="ADD").outputs[0]
-    return n.mix(n.ramp(both, [(0.505 * 2 / 2 + 0.5, (0, 0, 0)), (0.6 + 0.5, (1, 1, 1))]), ground, (*colors[2], 1))
+    half = n.add("ShaderNodeMath", {0: both, 1: 0.5}, operation="MULTIPLY").outputs[0]
+    return n.mix(n.ramp(half, [(0.51, (0, 0, 0)), (0.56, (1, 1, 1))]), ground, (*colors[2], 1))
 
 
 PATTERNS = {"plain": plain, "bands": bands, "breccia": breccia, "orbs": orbs, "speckle": speckle, "moss": moss}

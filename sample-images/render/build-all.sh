@@ -8,6 +8,6 @@ render() {
   blender -b --python-exit-code 1 --python "$here/build.py" -- --kind "$1" --seed "$2" --name "$3" --out "$out" --samples "$4"
 }
 render coarse 21 coarse-tray 40
-render mid 21 mid-tray 32
+render mid 21 mid-tray 24
 render polished 21 polished-tray 64
-render close-up 22 close-up 32
+render close-up 22 close-up 24
