@@ -57,6 +57,17 @@ it('lets the ball be pointed at when none is found', async () => {
   expect(await page.getByText('Tap the dark glass ball in the photo.').count()).toBe(0);
 });
 
+it('measures anew when the ball is set to another size, and not when setup is left as it was', async () => {
+  const setup = page.getByRole('button', { name: 'Setup' });
+  await setup.click();
+  await page.keyboard.press('Escape');
+  expect(await page.getByText('Stopped: this photo was not measured.').isVisible()).toBe(true);
+  await setup.click();
+  await page.getByLabel('Diameter of the dark glass ball, mm').fill('20');
+  await page.keyboard.press('Escape');
+  await page.getByRole('progressbar').waitFor();
+});
+
 it('takes a photo dropped onto the page', async () => {
   const files = await page.evaluateHandle(() => {
     const transfer = new DataTransfer();

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright';
+import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { WatchedPage } from '../helpers/openPage';
 import { openServedApp } from '../helpers/servedApp';
@@ -96,6 +97,16 @@ it('brings out the stones of one verdict and dims the others', async () => {
   await only.click();
   expect(dimmed).toBe(SAMPLE_STONES - own);
   expect(await page.locator('.sorting-picture [data-stone][opacity]').count()).toBe(0);
+});
+
+it('saves the sorting picture with its legend as PNG', async () => {
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the sorting picture' }).click();
+  const download = await saved;
+  expect(download.suggestedFilename()).toBe('Sample tray-sorted.png');
+  const { format, width, height } = await sharp(await download.path()).metadata();
+  expect({ format, width }).toEqual({ format: 'png', width: 1800 });
+  expect(height).toBeGreaterThan(1200);
 });
 
 it('shows the cautions in short on the first visit, and all of them one tap away', async () => {

@@ -1,16 +1,15 @@
-import { useSettings, useStoreActions } from '../stores';
+import { BALL_RANGE_MM } from '../../state/keptSettings';
+import { useSettings } from '../stores';
 
 /** The reference ball: its diameter, or none with the lamp and camera left as they were. */
 export function BallChoice() {
-  const { measureAgain } = useStoreActions();
   const ballMm = useSettings((state) => state.ballMm);
   const noBall = useSettings((state) => state.noBall);
   const rig = useSettings((state) => state.rig);
   const change = useSettings((state) => state.change);
+  const [least, most] = BALL_RANGE_MM;
   const setDiameter = (wished: number) => {
-    if (!(wished >= 4 && wished <= 60) || wished === ballMm) return;
-    change({ ballMm: wished });
-    measureAgain();
+    if (wished >= least && wished <= most) change({ ballMm: wished });
   };
   return (
     <div className="choices">
@@ -19,32 +18,30 @@ export function BallChoice() {
         <input
           type="number"
           inputMode="decimal"
-          min="4"
-          max="60"
+          min={least}
+          max={most}
           step="0.1"
           defaultValue={ballMm}
           disabled={noBall}
-          onBlur={(event) => setDiameter(event.target.valueAsNumber)}
-          onKeyDown={(event) => event.key === 'Enter' && setDiameter(event.currentTarget.valueAsNumber)}
+          onChange={(event) => setDiameter(event.target.valueAsNumber)}
         />
-        <span className="fine">4 to 60 mm. All sizes are measured against it.</span>
+        <span className="fine">
+          {least} to {most} mm. All sizes are measured against it.
+        </span>
       </label>
       <label className="tick">
         <input
           type="checkbox"
           checked={noBall}
           disabled={rig === null}
-          onChange={(event) => {
-            change({ noBall: event.target.checked });
-            measureAgain();
-          }}
+          onChange={(event) => change({ noBall: event.target.checked })}
         />
         No ball in the tray: lamp and camera stand where they stood
       </label>
       <p className="fine">
         {rig === null
-          ? 'Measure one photo with the ball first; its lamp and camera are remembered here.'
-          : `Remembered from the last photo with a ball: 1 mm is ${(1 / rig.mmPerPx).toFixed(1)} pixels.`}
+          ? 'Measure one photo of your own with the ball first; its lamp and camera are remembered here.'
+          : `Remembered from your last photo with a ball: 1 mm is ${(1 / rig.mmPerPx).toFixed(1)} pixels.`}
       </p>
     </div>
   );

@@ -1,11 +1,21 @@
+import { useState } from 'react';
 import { Modal } from '../parts/Modal';
+import { useSettings, useStoreActions } from '../stores';
 import { BallChoice } from './BallChoice';
 import { LimitsChoice } from './LimitsChoice';
 
-/** Ball, lamp and camera, and the owner's limits. */
+/** Ball, lamp and camera, and the owner's limits; another ball makes the photo measured anew on closing. */
 export function Setup({ onClose }: { onClose: () => void }) {
+  const { measureAgain } = useStoreActions();
+  const ballMm = useSettings((state) => state.ballMm);
+  const noBall = useSettings((state) => state.noBall);
+  const [before] = useState({ ballMm, noBall });
+  const close = () => {
+    if (ballMm !== before.ballMm || noBall !== before.noBall) measureAgain();
+    onClose();
+  };
   return (
-    <Modal title="Setup" onClose={onClose}>
+    <Modal title="Setup" onClose={close}>
       <BallChoice />
       <LimitsChoice />
     </Modal>
