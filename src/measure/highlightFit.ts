@@ -49,10 +49,16 @@ export interface FitEffort {
   /** Rounds of re-weighting, ≥ 1. */
   readonly rounds: number;
   readonly iterations: number;
+  /** True to let the curvature change across the lobe. */
+  readonly unevenCurvature: boolean;
 }
 
-/** Steps of the numeric derivatives: row, column, mean, stretch, skew, ln α, ln gain. */
-const STEPS = [0.05, 0.05, 0.02, 0.02, 0.02, 0.02, 0.01];
+/** Steps of the numeric derivatives: row, column, mean, stretch, skew, ln α, ln gain, four changes of curvature. */
+const STEPS = [0.05, 0.05, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01];
+/** As many steps are held at zero when the curvature is taken to be even. */
+const CHANGE_FROM = 7;
+/** Spread of the changes of curvature, slope in lamp radii one lamp radius away from the center. */
+const CHANGE_SD = 0.3;
 const LOG_ALPHA = 5;
 const LOG_GAIN = 6;
 const ALPHA_BOUNDS = [0.0015, 0.8] as const;
@@ -68,9 +74,9 @@ const NOISE_FLOOR = { share: 0.001, radiance: 0.0008 };
 const LEAST_BODY_SD = 0.005;
 /** Hold on the body's bowl, share of the window's pixels. */
 const BOWL_RIDGE = 0.5;
-const PRIOR_COUNT = 7;
-
-const FULL_EFFORT: FitEffort = { rounds: 3, iterations: 14 };
+/** Neighboring pixels err together, so what is known beforehand counts as much as this many of them would, squared. */
+const PRIOR_WEIGHT = 3;
+const PRIOR_COUNT = 11;
 
 /**
  * Fits center, curvature, roughness and body of one highlight together.
@@ -80,19 +86,16 @@ const FULL_EFFORT: FitEffort = { rounds: 3, iterations: 14 };
  * @param effort - How long to search.
  * @returns The fit.
  */
-export function highlightFit(
-  problem: HighlightProblem,
-  start: LobeShape,
-  effort: FitEffort = FULL_EFFORT,
-): HighlightFit {
+export function highlightFit(problem: HighlightProblem, start: LobeShape, effort: FitEffort): HighlightFit {
   let parameters = toParameters(start);
   let weights: Float64Array = Float64Array.from(problem.window.use, (use) => (use === 1 ? 1 : 0));
   let sd = 1;
+  const steps = STEPS.map((step, i) => (i >= CHANGE_FROM && !effort.unevenCurvature ? 0 : step));
   for (let round = 0; round < effort.rounds; round++) {
     const { left, lobe, amplitude } = explain(problem, parameters, weights);
     sd = Math.max(robustSd(left, problem.window.use), noiseFloor(problem.prior.amplitude));
     weights = pixelWeights(problem.window, left, sd, lobe, amplitude);
-    parameters = minimize(problem, parameters, weights, sd, STEPS, effort.iterations);
+    parameters = minimize(problem, parameters, weights, sd, steps, effort.iterations);
   }
   return described(problem, parameters, weights, sd);
 }
@@ -108,7 +111,10 @@ export function refit(problem: HighlightProblem, fit: HighlightFit, heldAlpha: n
   const start = toParameters(heldAlpha === null ? fit.shape : { ...fit.shape, alpha: heldAlpha });
   start[LOG_GAIN] = Math.log(fit.amplitude / problem.prior.amplitude);
   if (heldAlpha === null) start[LOG_GAIN] = 0;
-  const steps = STEPS.map((step, i) => (heldAlpha !== null && i === LOG_ALPHA ? 0 : step));
+  const even = fit.shape.change.every((value) => value === 0);
+  const steps = STEPS.map((step, i) =>
+    (heldAlpha !== null && i === LOG_ALPHA) || (even && i >= CHANGE_FROM) ? 0 : step,
+  );
   const parameters = minimize(problem, start, fit.weights, fit.residualSd, steps, 8);
   return described(problem, parameters, fit.weights, fit.residualSd);
 }
@@ -127,13 +133,21 @@ function minimize(
 }
 
 function toParameters(shape: LobeShape): Float64Array {
-  const { row, column, mean, stretch, skew, alpha } = shape;
-  return Float64Array.of(row, column, mean, stretch, skew, Math.log(alpha), 0);
+  const { row, column, mean, stretch, skew, alpha, change } = shape;
+  return Float64Array.of(row, column, mean, stretch, skew, Math.log(alpha), 0, ...change);
 }
 
 function toShape(p: Float64Array): LobeShape {
   const alpha = Math.min(ALPHA_BOUNDS[1], Math.max(ALPHA_BOUNDS[0], Math.exp(p[LOG_ALPHA]!)));
-  return { row: p[0]!, column: p[1]!, mean: p[2]!, stretch: p[3]!, skew: p[4]!, alpha };
+  return {
+    row: p[0]!,
+    column: p[1]!,
+    mean: p[2]!,
+    stretch: p[3]!,
+    skew: p[4]!,
+    alpha,
+    change: [p[7]!, p[8]!, p[9]!, p[10]!],
+  };
 }
 
 function noiseFloor(amplitude: number): number {
@@ -173,10 +187,11 @@ function residualsOf(problem: HighlightProblem, weights: Float64Array, sd: numbe
     into[n] = (p[2]! - prior.curvatureMean) / prior.curvatureSd;
     into[n + 1] = p[3]! / STRETCH_SD;
     into[n + 2] = p[4]! / STRETCH_SD;
-    into[n + 3] = p[LOG_GAIN]! / prior.amplitudeSd;
+    into[n + 3] = (PRIOR_WEIGHT * p[LOG_GAIN]!) / prior.amplitudeSd;
     into[n + 4] = 20 * Math.max(0, p[LOG_ALPHA]! - Math.log(ALPHA_BOUNDS[1]));
     into[n + 5] = 20 * Math.max(0, Math.log(ALPHA_BOUNDS[0]) - p[LOG_ALPHA]!);
     into[n + 6] = Math.max(0, missing) / LEAST_BODY_SD;
+    for (let k = 0; k < 4; k++) into[n + 7 + k] = p[CHANGE_FROM + k]! / CHANGE_SD;
   };
 }
 

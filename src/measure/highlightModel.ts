@@ -27,7 +27,17 @@ export interface LobeShape {
   readonly skew: number;
   /** GGX roughness. */
   readonly alpha: number;
+  /** How the curvature changes across the lobe; all zero on a surface of even curvature. */
+  readonly change: CurvatureChange;
 }
+
+/**
+ * Third-order form of the surface, [xxx, xxy, xyy, yyy]: the slope is its gradient, in units of the slope that the
+ * mean curvature brings at a distance of one lamp radius.
+ */
+export type CurvatureChange = readonly [number, number, number, number];
+
+export const EVEN_CURVATURE: CurvatureChange = [0, 0, 0, 0];
 
 /**
  * Curvature matrix, slope per photo pixel, of a lobe's logarithmic parameters.
@@ -83,23 +93,45 @@ function sampleLobe(
   sourceSlope: number,
   q: number,
 ): Float64Array {
-  const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [
-    number,
-    number,
-    number,
-  ];
+  const slopes = lobeSlopesAt(shape, sourceSlope, pitchPx);
   const alphaOverA = shape.alpha / sourceSlope;
   const centerRow = (shape.row + 0.5) * q - 0.5;
   const centerColumn = (shape.column + 0.5) * q - 0.5;
   const fine = new Float64Array(columns * rows);
   for (let y = 0, i = 0; y < rows; y++) {
-    const dy = y - centerRow;
-    for (let x = 0; x < columns; x++, i++) {
-      const dx = x - centerColumn;
-      fine[i] = lobeShare(slopeLength(kxx * dx + kxy * dy, kxy * dx + kyy * dy), alphaOverA);
-    }
+    for (let x = 0; x < columns; x++, i++)
+      fine[i] = lobeShare(slopes(y - centerRow, x - centerColumn), alphaOverA);
   }
   return fine;
+}
+
+/**
+ * Slope of the surface away from the mirroring normal, in lamp radii, by rows and columns from the center.
+ *
+ * @param shape - Curvature and its change.
+ * @param sourceSlope - Half-vector radius of the lamp.
+ * @param pitchPx - Photo pixels per row and column.
+ */
+export function lobeSlopesAt(
+  shape: LobeShape,
+  sourceSlope: number,
+  pitchPx: number,
+): (rows: number, columns: number) => number {
+  const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [
+    number,
+    number,
+    number,
+  ];
+  const [a, b, c, d] = shape.change;
+  // Distances in lamp radii of the mean curvature, so that the change does not depend on the scale.
+  const unit = (Math.exp(shape.mean) * pitchPx) / sourceSlope;
+  return (dy, dx) => {
+    const x = unit * dx;
+    const y = unit * dy;
+    const sx = kxx * dx + kxy * dy + 3 * a * x * x + 2 * b * x * y + c * y * y;
+    const sy = kxy * dx + kyy * dy + b * x * x + 2 * c * x * y + 3 * d * y * y;
+    return Math.sqrt(sx * sx + sy * sy);
+  };
 }
 
 function blockMeans(fine: Float64Array, width: number, height: number, q: number): Float64Array {
@@ -111,9 +143,6 @@ function blockMeans(fine: Float64Array, width: number, height: number, q: number
   }
   return means;
 }
-
-/** Same as Math.hypot for values far from overflow, several times faster. */
-const slopeLength = (x: number, y: number) => Math.sqrt(x * x + y * y);
 
 /**
  * Share of its diffuse light that the surface keeps at each window pixel for having turned away from the

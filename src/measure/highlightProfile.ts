@@ -1,5 +1,5 @@
 import type { HighlightFit } from './highlightFit';
-import { curvature, type HighlightWindow, type LobeOptics } from './highlightModel';
+import { type HighlightWindow, type LobeOptics, lobeSlopesAt } from './highlightModel';
 
 /** Mean over rings around a highlight, shares of a perfect polish. */
 export interface HighlightProfile {
@@ -24,12 +24,10 @@ export function highlightProfile(
   optics: LobeOptics,
   fit: HighlightFit,
 ): HighlightProfile {
-  const [kxx, kxy, kyy] = curvature(fit.shape);
-  const slopes = Array.from(window.values, (_, i) => {
-    const dy = (Math.floor(i / window.width) - fit.shape.row) * window.stepPx;
-    const dx = ((i % window.width) - fit.shape.column) * window.stepPx;
-    return Math.hypot(kxx * dx + kxy * dy, kxy * dx + kyy * dy) / optics.sourceSlope;
-  });
+  const slopeAt = lobeSlopesAt(fit.shape, optics.sourceSlope, window.stepPx);
+  const slopes = Array.from(window.values, (_, i) =>
+    slopeAt(Math.floor(i / window.width) - fit.shape.row, (i % window.width) - fit.shape.column),
+  );
   const farthest = slopes.reduce((most, slope, i) => (window.use[i] === 0 ? most : Math.max(most, slope)), 1);
   const sums = Array.from({ length: RINGS }, () => ({ count: 0, distance: 0, measured: 0, model: 0 }));
   slopes.forEach((slope, i) => {

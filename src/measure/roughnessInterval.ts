@@ -14,9 +14,9 @@ const LOG_STEP = 0.2;
 const MOST_STEPS = 14;
 const RANGE = { least: 0.0015, most: 0.8 };
 /** What the model itself is wrong by: lobe shape, uneven curvature (from the development scenes), ln α. */
-const MODEL_SD = 0.1;
+const MODEL_SD = 0.16;
 /** Spread of the measured camera blur, share of it; it enters where the edge of a near-mirror is read. */
-const BLUR_SD = 0.12;
+const BLUR_SD = 0.25;
 
 /**
  * 90 % interval of the roughness, from how much worse the fit becomes when the roughness is held elsewhere.

@@ -7,7 +7,7 @@ import { colorSpread } from './colorSpread';
 import { colorWeights } from './colorWeights';
 import { type HighlightCandidate, highlightCandidates } from './highlightCandidates';
 import { type FitEffort, type HighlightFit, type HighlightProblem, highlightFit } from './highlightFit';
-import type { HighlightWindow, LobeShape } from './highlightModel';
+import { EVEN_CURVATURE, type HighlightWindow, type LobeShape } from './highlightModel';
 import { type HighlightPlace, highlightPlace } from './highlightPlace';
 import { highlightWindow } from './highlightWindow';
 import { lobeHalfWidth } from './lobeHalfWidth';
@@ -46,8 +46,10 @@ const PLACE_SD = 0.4;
  * lobes so low that the stone's own shading is in the way, since those are fitted in the mix without its color.
  */
 const COLOR_SPREAD = { most: 0.28, leastShare: 0.05 };
-/** The pattern around a highlight, as a robust standard deviation, is at most this share of the lobe's height. */
-const MOST_PATTERN = 0.3;
+/** The pattern around a highlight, as a robust standard deviation, is at most this share of a high or low lobe's height. */
+const PATTERN = { high: 0.3, low: 0.22 };
+/** A low lobe on a spot this much flatter than the stone, ln units, is the stone's own shading. */
+const SHADING = { share: 0.2, curvature: -0.45 };
 /** A low lobe on a spot bent this much more than the stone, or this unevenly, ln units, is a glint on a rim or ridge. */
 const GLINT = { share: 0.4, curvature: 1.1, stretch: 1.1 };
 /**
@@ -61,8 +63,11 @@ const MIXES = [
 ];
 /** Under the highlight the stone is at least this share of its own dark level (fifth percentile). */
 const LEAST_BODY_SHARE = 0.6;
-const QUICK: FitEffort = { rounds: 2, iterations: 6 };
-const THOROUGH: FitEffort = { rounds: 3, iterations: 14 };
+const QUICK: FitEffort = { rounds: 2, iterations: 6, unevenCurvature: false };
+const THOROUGH: FitEffort = { rounds: 3, iterations: 14, unevenCurvature: false };
+/** Near-mirrors show the curvature's change in the outline of the lamp's image. */
+const NEAR_MIRROR: FitEffort = { ...THOROUGH, unevenCurvature: true };
+const NEAR_MIRROR_SHARE = 0.5;
 /** Candidates fitted thoroughly. */
 const FINALISTS = 2;
 const FEWEST_PIXELS = 40;
@@ -87,7 +92,8 @@ export function stoneHighlight(stone: Raster, mask: Mask, light: HighlightLight)
     .sort((a, b) => evidence(scene, b) - evidence(scene, a));
   let best: StoneHighlight | null = null;
   for (const { problem, fit } of quick.slice(0, FINALISTS)) {
-    const found = fitFrom(scene, fit.shape, placeInCrop(problem.window, fit.shape), THOROUGH, 2);
+    const effort = heightShare(scene, fit.shape) > NEAR_MIRROR_SHARE ? NEAR_MIRROR : THOROUGH;
+    const found = fitFrom(scene, fit.shape, placeInCrop(problem.window, fit.shape), effort, 2);
     if (found && evidence(scene, found) > (best ? evidence(scene, best) : 0)) best = found;
   }
   return best;
@@ -144,7 +150,7 @@ function firstGuess(scene: Scene, candidate: HighlightCandidate): LobeShape {
   const share = Math.min(0.95, Math.max(0.004, (2.2 * candidate.contrast) / scene.amplitude));
   const alpha = Math.min(0.45, Math.max(0.006, a * Math.sqrt(1 / share - 1)));
   const mean = Math.log(lobeHalfWidth(alpha, a) / candidate.radiusPx);
-  return { row: 0, column: 0, mean, stretch: 0, skew: 0, alpha };
+  return { row: 0, column: 0, mean, stretch: 0, skew: 0, alpha, change: EVEN_CURVATURE };
 }
 
 interface Place {
@@ -186,9 +192,15 @@ function fitFrom(
   return found;
 }
 
+/** Height of the lobe, share of a perfect polish. */
+function heightShare({ light }: Scene, { alpha }: LobeShape): number {
+  return 1 / (1 + (alpha / light.sourceSlope) ** 2);
+}
+
 /** The mix of channels that suits the height of the lobe. */
-function mixFor({ mixes, light }: Scene, { alpha }: LobeShape) {
-  const share = 1 / (1 + (alpha / light.sourceSlope) ** 2);
+function mixFor(scene: Scene, shape: LobeShape) {
+  const { mixes } = scene;
+  const share = heightShare(scene, shape);
   return mixes.find((mix) => share >= mix.leastShare) ?? mixes[mixes.length - 1]!;
 }
 
@@ -227,12 +239,13 @@ function isInside(window: HighlightWindow, { row, column, mean }: LobeShape): bo
 
 /** Whether color and curvature allow a spot to be the lamp's image on this stone. */
 function behavesLikeLamp(scene: Scene, { fit, problem: { window } }: StoneHighlight): boolean {
-  const share = 1 / (1 + (fit.shape.alpha / scene.light.sourceSlope) ** 2);
+  const share = heightShare(scene, fit.shape);
   const height = fit.amplitude * (Math.max(...fit.lobe) - Math.min(...fit.lobe));
-  if (fit.residualSd > MOST_PATTERN * height) return false;
+  if (fit.residualSd > (share < GLINT.share ? PATTERN.low : PATTERN.high) * height) return false;
   const curved = fit.shape.mean + Math.log(scene.expected.radiusPx) - CURVATURE_PRIOR.mean;
   const streak = Math.hypot(fit.shape.stretch, fit.shape.skew);
   if (share < GLINT.share && (curved > GLINT.curvature || streak > GLINT.stretch)) return false;
+  if (share < SHADING.share && curved < SHADING.curvature) return false;
   return share < COLOR_SPREAD.leastShare || colorSpread(scene.stone, window, fit) < COLOR_SPREAD.most;
 }
 
