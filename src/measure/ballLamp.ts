@@ -127,7 +127,8 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
   const measured = Float64Array.from({ length: side * side }, (_, i) => {
     return light.data[(top + Math.floor(i / side)) * light.width + left + (i % side)]!;
   });
-  const draw = (p: Float64Array) => drawDisc(p, side, top, left, normalAt);
+  const normals = normalGrid(side, top, left, normalAt);
+  const draw = (p: Float64Array) => drawDisc(p, side, normals, normalAt(p[0]!, p[1]!));
   const residuals = (p: Float64Array, into: Float64Array) => {
     const model = draw(p);
     const sd = 0.004 + 0.01 * spot.peak;
@@ -154,24 +155,28 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
   };
 }
 
-/** Draws height · disc + floor for parameters [row, column, ln slope, ln height, ln blur, floor]. */
-function drawDisc(
-  p: Float64Array,
-  side: number,
-  top: number,
-  left: number,
-  normalAt: NormalAt,
-): Float64Array {
+/** Normals of the ball at every sample of the window, x, y, z in turn. */
+function normalGrid(side: number, top: number, left: number, normalAt: NormalAt): Float64Array {
   const q = OVERSAMPLING;
-  const center = normalAt(p[0]!, p[1]!);
+  const normals = new Float64Array(3 * side * side * q * q);
+  for (let y = 0, i = 0; y < side * q; y++) {
+    for (let x = 0; x < side * q; x++, i += 3) {
+      normals.set(normalAt(top + (y + 0.5) / q - 0.5, left + (x + 0.5) / q - 0.5), i);
+    }
+  }
+  return normals;
+}
+
+/** Draws height · disc + floor for parameters [row, column, ln slope, ln height, ln blur, floor]. */
+function drawDisc(p: Float64Array, side: number, normals: Float64Array, center: Vector): Float64Array {
+  const q = OVERSAMPLING;
+  const [cx, cy, cz] = center;
   const sourceSlope = Math.exp(p[2]!);
   const fine = new Float64Array(side * side * q * q);
-  for (let y = 0, i = 0; y < side * q; y++) {
-    for (let x = 0; x < side * q; x++, i++) {
-      const cosine = dot(normalAt(top + (y + 0.5) / q - 0.5, left + (x + 0.5) / q - 0.5), center);
-      const tangent = Math.sqrt(Math.max(0, 1 / (cosine * cosine) - 1));
-      fine[i] = lobeShare(tangent / sourceSlope, NEARLY_MIRROR);
-    }
+  for (let i = 0, j = 0; i < fine.length; i++, j += 3) {
+    const cosine = cx * normals[j]! + cy * normals[j + 1]! + cz * normals[j + 2]!;
+    const tangent = Math.sqrt(Math.max(0, 1 / (cosine * cosine) - 1));
+    fine[i] = lobeShare(tangent / sourceSlope, NEARLY_MIRROR);
   }
   blurGaussian(fine, side * q, side * q, Math.exp(p[4]!) * q);
   const model = new Float64Array(side * side).fill(p[5]!);
