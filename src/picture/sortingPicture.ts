@@ -4,6 +4,7 @@ import { ACTION_MARKS } from './actionMarks';
 import { ballMark } from './ballMark';
 import { legendStrip } from './legendStrip';
 import { outlinePath } from './outlinePath';
+import { stoneBox } from './stoneBox';
 import { stoneLabel } from './stoneLabel';
 import { stoneLine } from './stoneLine';
 import { svgNumber } from './svgNumber';
@@ -55,8 +56,9 @@ export function sortingPicture(
       `<g data-stone="${stone.id}" data-action="${action}"${faint}>${line}${stoneLabel(stone, mark, pxPerDot)}</g>`,
     ];
   });
+  const around = { widthPx, heightPx, stones: report.stones.map(({ outline }) => stoneBox(outline)) };
   const ball =
-    report.ball === null ? '' : `<g data-ball="">${ballMark(report.ball, linePx, pxPerDot, heightPx)}</g>`;
+    report.ball === null ? '' : `<g data-ball="">${ballMark(report.ball, linePx, pxPerDot, around)}</g>`;
   const actions = options.legend === true ? report.stones.flatMap(({ id }) => actionOf.get(id) ?? []) : [];
   const strip = legendStrip(actions, widthPx, heightPx, pxPerDot);
   const size = `width="${widthPx}" height="${svgNumber(heightPx + strip.heightPx)}"`;
