@@ -19,6 +19,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 };
 /** Packages that only some rooms may use. */
 const PACKAGES: Record<string, readonly string[]> = {
+  exifr: ['image'],
   react: ['ui'],
   'react-dom': ['ui'],
   zustand: ['state', 'ui'],

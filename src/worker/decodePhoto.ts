@@ -2,6 +2,7 @@ import { checkPhotoFile } from '../image/checkPhotoFile';
 import { checkSize } from '../image/checkSize';
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
+import { readFocalLength } from '../image/readFocalLength';
 
 /**
  * Decodes a photo with the browser's own decoder: upright (EXIF), in sRGB.
@@ -9,13 +10,14 @@ import type { Photo } from '../image/photo';
  * @throws Refusal if the file is not a whole photo of a usable size.
  */
 export async function decodePhoto(file: Blob): Promise<Photo> {
-  checkPhotoFile(new Uint8Array(await file.arrayBuffer()));
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  checkPhotoFile(bytes);
   const bitmap = await createImageBitmap(file).catch(() => {
     throw new Refusal('not-an-image');
   });
   try {
     checkSize(bitmap.width, bitmap.height);
-    return photoOf(bitmap);
+    return { ...photoOf(bitmap), focalLength35Mm: await readFocalLength(bytes) };
   } finally {
     bitmap.close();
   }
