@@ -85,6 +85,7 @@ function rigOf({ ball, lamp }: BallReading, ballMm: number): Rig {
     light: { direction: lamp.direction, angularDiameterDeg: lamp.angularDiameterDeg },
     lampRadiance: lamp.lampRadiance,
     sourceSlope: lamp.sourceSlope,
+    lampTurnRad: lamp.turnRad,
     blurPx: lamp.blurPx,
   };
 }
@@ -128,7 +129,8 @@ function highlightLight(rig: Rig, crop: StoneCrop, view: Vector): HighlightLight
   // Averaging k × k pixels adds a box of variance (k² − 1) / 12.
   const blurPx = Math.sqrt(rig.blurPx ** 2 + (crop.factor ** 2 - 1) / 12) / crop.factor;
   const half = inViewFrame(normalize(combine([1, rig.light.direction], [1, view])), view);
-  return { lampRadiance: rig.lampRadiance, sourceSlope: rig.sourceSlope, blurPx, half };
+  const { lampRadiance, sourceSlope, lampTurnRad } = rig;
+  return { lampRadiance, sourceSlope, lampTurnRad, blurPx, half };
 }
 
 function isCutOff(

@@ -21,6 +21,8 @@ export interface BallReading {
 const TRIED = 6;
 /** Share of the rays around the ball that must meet its circle: about half lie in its own shadow or against stones. */
 const LEAST_ON_CIRCLE = 0.33;
+/** A blur above this share of the radius was fitted to something that is no ball. */
+const MOST_BLUR = 0.12;
 /** The crop around the ball reaches this many radii. */
 const CROP_RADII = 1.4;
 
@@ -61,7 +63,7 @@ function readAt(photo: Photo, start: Circle): (BallReading & { readonly onCircle
   if (!rim) return null;
   const view = viewDirection(photo, rim.row + box.row, rim.column + box.column);
   const first = ballLamp(crop, rim, view);
-  if (!first) return null;
+  if (!first || first.blurPx > MOST_BLUR * rim.radiusPx) return null;
   const inCrop = {
     ...rim,
     radiusPx: rim.radiusPx + rimShift(rim.radiusPx, Math.max(0.3, first.blurPx), BALL_INDEX),

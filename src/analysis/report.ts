@@ -21,8 +21,10 @@ export interface Rig {
   readonly light: LightReport;
   /** Linear radiance of the lamp's image in a perfect mirror, in units of the clipping level. */
   readonly lampRadiance: number;
-  /** Tangent of the half-vector radius of the lamp. */
+  /** Tangent of the radius of the disc, equal in area, of the surface normals that mirror the lamp. */
   readonly sourceSlope: number;
+  /** Turn of a square lamp's sides, radians from right toward up, 0 to π/2; null for a round lamp. */
+  readonly lampTurnRad: number | null;
   /** Standard deviation of the camera's point spread, pixels. */
   readonly blurPx: number;
 }

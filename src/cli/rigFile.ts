@@ -27,7 +27,8 @@ function rigIn(text: string): Rig | null {
     const { schema, rig } = JSON.parse(text) as { schema: unknown; rig: Rig };
     const numbers = [rig.mmPerPx, rig.lampRadiance, rig.sourceSlope, rig.light.angularDiameterDeg];
     const isRig = [...numbers, ...rig.light.direction, rig.blurPx].every(Number.isFinite);
-    return schema === 1 && isRig && rig.light.direction.length === 3 && numbers.every((n) => n > 0)
+    const isShape = rig.lampTurnRad === null || Number.isFinite(rig.lampTurnRad);
+    return schema === 1 && isRig && isShape && rig.light.direction.length === 3 && numbers.every((n) => n > 0)
       ? rig
       : null;
   } catch {

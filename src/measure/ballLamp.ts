@@ -1,7 +1,7 @@
 import { luminance } from '../image/luminance';
 import type { Raster } from '../image/raster';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
-import { lobeShare } from '../optics/lobeShare';
+import { type LampTurn, lampLobe } from '../optics/lampLobe';
 import { combine, cross, dot, normalize, type Vector } from '../optics/vector';
 import { blurGaussian } from './blurGaussian';
 import type { Circle } from './circleFit';
@@ -13,8 +13,10 @@ export interface BallLamp {
   /** Unit vector to the lamp: x right, y up, z along the camera's axis. */
   readonly direction: Vector;
   readonly angularDiameterDeg: number;
-  /** Half-vector radius: tangent of a quarter of the angular diameter. */
+  /** Tangent of the radius of the disc, equal in area, of the surface normals that mirror the lamp. */
   readonly sourceSlope: number;
+  /** Shape of the lamp. */
+  readonly turnRad: LampTurn;
   /** Radiance of the lamp's image in a perfect mirror, unit of the raster. */
   readonly lampRadiance: number;
   /** The lamp's color: red, green and blue over their luminance. */
@@ -30,6 +32,10 @@ export const BALL_INDEX = 1.52;
 const OVERSAMPLING = 3;
 /** Roughness given to the ball so that its lamp disc has no infinitely sharp edge in the samples, in lamp radii. */
 const NEARLY_MIRROR = 0.02;
+/** A lamp is taken for square when that fits so much better, share of the round lamp's cost. */
+const SQUARE_GAIN = 0.85;
+/** Noise of a highlight's pixels: absolute, and share of the peak. */
+const MEASURED_SD = { radiance: 0.004, share: 0.01 };
 /** ln of the expected blur, pixels, and its spread: cameras and JPEG rarely leave the range from 0.3 to 2. */
 const BLUR_PRIOR = { mean: Math.log(0.7), sd: 0.8 };
 
@@ -55,13 +61,26 @@ export function ballLamp(crop: Raster, ball: Circle, view: Vector): BallLamp | n
   const direction = normalize(combine([2 * dot(half, view), half], [-1, view]));
   return {
     direction,
-    angularDiameterDeg: (4 * Math.atan(fit.sourceSlope) * 180) / Math.PI,
+    angularDiameterDeg: lampDiameterDeg(fit.sourceSlope, dot(half, view)),
     sourceSlope: fit.sourceSlope,
+    turnRad: fit.turnRad,
     lampRadiance: fit.height / fresnelReflectance(BALL_INDEX, dot(half, view)),
     color: lampColor(crop, spot, fit.radiusPx),
     blurPx: fit.blurPx,
     clippedShare: fit.clippedShare,
   };
+}
+
+/**
+ * Angular diameter of the lamp, or of the disc of equal solid angle.
+ *
+ * Turning the normal by η turns the mirrored ray by 2η in the plane of incidence but by 2η·cos θ across it, so
+ * the normals that mirror a round lamp fill an ellipse 1 / cos θ times as large: dΩ(lamp) = 4 cos θ dΩ(normal).
+ *
+ * @see Walter et al. 2007, eq. 14, the Jacobian of the half-vector.
+ */
+function lampDiameterDeg(sourceSlope: number, cosHalfAngle: number): number {
+  return (4 * Math.atan(sourceSlope * Math.sqrt(cosHalfAngle)) * 180) / Math.PI;
 }
 
 interface Spot {
@@ -110,6 +129,7 @@ function ballFrame(ball: Circle, view: Vector): NormalAt {
 }
 
 interface DiscFit {
+  readonly turnRad: LampTurn;
   readonly center: Vector;
   readonly sourceSlope: number;
   readonly height: number;
@@ -127,26 +147,33 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
   const measured = Float64Array.from({ length: side * side }, (_, i) => {
     return light.data[(top + Math.floor(i / side)) * light.width + left + (i % side)]!;
   });
-  const normals = normalGrid(side, top, left, normalAt);
-  const draw = (p: Float64Array) => drawDisc(p, side, normals, normalAt(p[0]!, p[1]!));
-  const residuals = (p: Float64Array, into: Float64Array) => {
-    const model = draw(p);
-    const sd = 0.004 + 0.01 * spot.peak;
-    for (let i = 0; i < measured.length; i++) {
-      const over = measured[i]! >= CLIPPED_FROM && model[i]! > measured[i]!;
-      into[i] = over ? 0 : (model[i]! - measured[i]!) / sd;
-    }
-    into[measured.length] = (p[4]! - BLUR_PRIOR.mean) / BLUR_PRIOR.sd;
+  const start = [
+    spot.row,
+    spot.column,
+    Math.log(spot.radiusPx / ball.radiusPx),
+    Math.log(spot.peak),
+    Math.log(0.7),
+    spot.floor,
+  ];
+  const sample: DiscSample = {
+    measured,
+    side,
+    top,
+    left,
+    normals: normalGrid(side, top, left, normalAt),
+    normalAt,
   };
-  const slope = spot.radiusPx / ball.radiusPx;
-  const start = [spot.row, spot.column, Math.log(slope), Math.log(spot.peak), Math.log(0.7), spot.floor];
-  const steps = [0.05, 0.05, 0.02, 0.02, 0.02, 0.001];
-  const settings = { steps, maxIterations: 40, tolerance: 1e-6 };
-  const { parameters: p } = leastSquares(residuals, measured.length + 1, start, settings);
+  const round = fitShape(sample, spot.peak, null, start);
+  const squares = [0, Math.PI / 8, Math.PI / 4, (3 * Math.PI) / 8].map((turn) =>
+    fitShape(sample, spot.peak, turn, start),
+  );
+  const square = squares.reduce((best, fit) => (fit.cost < best.cost ? fit : best));
+  const { parameters: p, turnRad } = square.cost < SQUARE_GAIN * round.cost ? square : round;
   const inside = Math.PI * spot.radiusPx ** 2;
   const clipped = measured.reduce((sum, value) => sum + (value >= CLIPPED_FROM ? 1 : 0), 0);
   return {
     center: normalAt(p[0]!, p[1]!),
+    turnRad,
     sourceSlope: Math.exp(p[2]!),
     height: Math.exp(p[3]!),
     blurPx: Math.exp(p[4]!),
@@ -167,16 +194,50 @@ function normalGrid(side: number, top: number, left: number, normalAt: NormalAt)
   return normals;
 }
 
-/** Draws height · disc + floor for parameters [row, column, ln slope, ln height, ln blur, floor]. */
-function drawDisc(p: Float64Array, side: number, normals: Float64Array, center: Vector): Float64Array {
+interface DiscSample {
+  readonly measured: Float64Array;
+  readonly side: number;
+  readonly top: number;
+  readonly left: number;
+  readonly normals: Float64Array;
+  readonly normalAt: NormalAt;
+}
+
+/** Fits row, column, ln slope, ln height, ln blur, floor, and for a square lamp its turn. */
+function fitShape(sample: DiscSample, peak: number, turn: LampTurn, start: readonly number[]) {
+  const { measured } = sample;
+  const sd = MEASURED_SD.radiance + MEASURED_SD.share * peak;
+  const residuals = (p: Float64Array, into: Float64Array) => {
+    const model = drawLamp(p, sample, turn === null ? null : p[6]!);
+    for (let i = 0; i < measured.length; i++) {
+      const over = measured[i]! >= CLIPPED_FROM && model[i]! > measured[i]!;
+      into[i] = over ? 0 : (model[i]! - measured[i]!) / sd;
+    }
+    into[measured.length] = (p[4]! - BLUR_PRIOR.mean) / BLUR_PRIOR.sd;
+  };
+  const steps = [0.05, 0.05, 0.02, 0.02, 0.02, 0.001, turn === null ? 0 : 0.02];
+  const settings = { steps, maxIterations: 40, tolerance: 1e-5 };
+  const { parameters, cost } = leastSquares(residuals, measured.length + 1, [...start, turn ?? 0], settings);
+  const quarter = Math.PI / 2;
+  const turnRad = turn === null ? null : ((parameters[6]! % quarter) + quarter) % quarter;
+  return { parameters, cost, turnRad };
+}
+
+/** Draws height · lamp + floor for parameters [row, column, ln slope, ln height, ln blur, floor]. */
+function drawLamp(p: Float64Array, sample: DiscSample, turnRad: LampTurn): Float64Array {
+  const { side, normals } = sample;
   const q = OVERSAMPLING;
-  const [cx, cy, cz] = center;
-  const sourceSlope = Math.exp(p[2]!);
+  const center = sample.normalAt(p[0]!, p[1]!);
+  const [right, up] = tangents(center);
+  const lobe = lampLobe(turnRad);
+  const perSlope = 1 / Math.exp(p[2]!);
   const fine = new Float64Array(side * side * q * q);
   for (let i = 0, j = 0; i < fine.length; i++, j += 3) {
-    const cosine = cx * normals[j]! + cy * normals[j + 1]! + cz * normals[j + 2]!;
-    const tangent = Math.sqrt(Math.max(0, 1 / (cosine * cosine) - 1));
-    fine[i] = lobeShare(tangent / sourceSlope, NEARLY_MIRROR);
+    const [nx, ny, nz] = [normals[j]!, normals[j + 1]!, normals[j + 2]!];
+    const scale = perSlope / (center[0] * nx + center[1] * ny + center[2] * nz);
+    const x = scale * (right[0] * nx + right[1] * ny + right[2] * nz);
+    const y = scale * (up[0] * nx + up[1] * ny + up[2] * nz);
+    fine[i] = lobe(x, y, NEARLY_MIRROR);
   }
   blurGaussian(fine, side * q, side * q, Math.exp(p[4]!) * q);
   const model = new Float64Array(side * side).fill(p[5]!);
@@ -186,6 +247,12 @@ function drawDisc(p: Float64Array, side: number, normals: Float64Array, center: 
     for (let x = 0; x < side * q; x++, i++) model[into + Math.floor(x / q)]! += share * fine[i]!;
   }
   return model;
+}
+
+/** Right and up on the plane that touches the ball at a normal. */
+function tangents(normal: Vector): [Vector, Vector] {
+  const right = normalize(cross([0, 1, 0], normal));
+  return [right, cross(normal, right)];
 }
 
 /** Mean color of the highlight's middle; white when the camera was at its limit there. */

@@ -1,4 +1,4 @@
-import { lobeShare } from '../optics/lobeShare';
+import { type LampTurn, lampLobe } from '../optics/lampLobe';
 import { blurGaussian } from './blurGaussian';
 
 /** A square-pixel window on a stone around one highlight. */
@@ -54,8 +54,10 @@ export function curvature(shape: LobeShape): [number, number, number] {
 
 /** What the lamp and the camera add to a lobe. */
 export interface LobeOptics {
-  /** Half-vector radius of the lamp. */
+  /** Half-vector radius of the lamp; of the disc of equal area for a square one. */
   readonly sourceSlope: number;
+  /** Shape of the lamp. */
+  readonly lampTurnRad: LampTurn;
   /** Standard deviation of the camera's point spread, photo pixels. */
   readonly blurPx: number;
   /** Each window pixel is sampled `oversampling`² times. */
@@ -80,7 +82,7 @@ export function lobePicture(
 ): Float64Array {
   const { width, height, stepPx } = window;
   const q = optics.oversampling;
-  const fine = sampleLobe(width * q, height * q, stepPx / q, shape, optics.sourceSlope, q);
+  const fine = sampleLobe(width * q, height * q, stepPx / q, shape, optics);
   blurGaussian(fine, width * q, height * q, (optics.blurPx / stepPx) * q);
   return q === 1 ? fine : blockMeans(fine, width, height, q);
 }
@@ -90,47 +92,50 @@ function sampleLobe(
   rows: number,
   pitchPx: number,
   shape: LobeShape,
-  sourceSlope: number,
-  q: number,
+  optics: LobeOptics,
 ): Float64Array {
-  const slopes = lobeSlopesAt(shape, sourceSlope, pitchPx);
-  const alphaOverA = shape.alpha / sourceSlope;
+  const q = optics.oversampling;
+  const slope = slopeField(shape, optics.sourceSlope, pitchPx);
+  const lobe = lampLobe(optics.lampTurnRad);
+  const alphaOverA = shape.alpha / optics.sourceSlope;
   const centerRow = (shape.row + 0.5) * q - 0.5;
   const centerColumn = (shape.column + 0.5) * q - 0.5;
   const fine = new Float64Array(columns * rows);
-  for (let y = 0, i = 0; y < rows; y++) {
-    for (let x = 0; x < columns; x++, i++)
-      fine[i] = lobeShare(slopes(y - centerRow, x - centerColumn), alphaOverA);
+  for (let row = 0, i = 0; row < rows; row++) {
+    const dy = row - centerRow;
+    for (let column = 0; column < columns; column++, i++) {
+      const dx = column - centerColumn;
+      fine[i] = lobe(slope.right(dy, dx), -slope.down(dy, dx), alphaOverA);
+    }
   }
   return fine;
 }
 
+/** Slope of a surface by rows and columns from the lobe's center. */
+export interface SlopeField {
+  readonly right: (rows: number, columns: number) => number;
+  readonly down: (rows: number, columns: number) => number;
+}
+
 /**
- * Slope of the surface away from the mirroring normal, in lamp radii, by rows and columns from the center.
+ * Slope of the surface away from the mirroring normal, in lamp radii.
  *
  * @param shape - Curvature and its change.
  * @param sourceSlope - Half-vector radius of the lamp.
  * @param pitchPx - Photo pixels per row and column.
  */
-export function lobeSlopesAt(
-  shape: LobeShape,
-  sourceSlope: number,
-  pitchPx: number,
-): (rows: number, columns: number) => number {
+export function slopeField(shape: LobeShape, sourceSlope: number, pitchPx: number): SlopeField {
   const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [
     number,
     number,
     number,
   ];
-  const [a, b, c, d] = shape.change;
   // Distances in lamp radii of the mean curvature, so that the change does not depend on the scale.
   const unit = (Math.exp(shape.mean) * pitchPx) / sourceSlope;
-  return (dy, dx) => {
-    const x = unit * dx;
-    const y = unit * dy;
-    const sx = kxx * dx + kxy * dy + 3 * a * x * x + 2 * b * x * y + c * y * y;
-    const sy = kxy * dx + kyy * dy + b * x * x + 2 * c * x * y + 3 * d * y * y;
-    return Math.sqrt(sx * sx + sy * sy);
+  const [a, b, c, d] = shape.change.map((value) => value * unit * unit) as [number, number, number, number];
+  return {
+    right: (dy, dx) => kxx * dx + kxy * dy + 3 * a * dx * dx + 2 * b * dx * dy + c * dy * dy,
+    down: (dy, dx) => kxy * dx + kyy * dy + b * dx * dx + 2 * c * dx * dy + 3 * d * dy * dy,
   };
 }
 

@@ -1,5 +1,5 @@
 import type { HighlightFit } from './highlightFit';
-import { type HighlightWindow, type LobeOptics, lobeSlopesAt } from './highlightModel';
+import { type HighlightWindow, type LobeOptics, slopeField } from './highlightModel';
 
 /** Mean over rings around a highlight, shares of a perfect polish. */
 export interface HighlightProfile {
@@ -24,10 +24,12 @@ export function highlightProfile(
   optics: LobeOptics,
   fit: HighlightFit,
 ): HighlightProfile {
-  const slopeAt = lobeSlopesAt(fit.shape, optics.sourceSlope, window.stepPx);
-  const slopes = Array.from(window.values, (_, i) =>
-    slopeAt(Math.floor(i / window.width) - fit.shape.row, (i % window.width) - fit.shape.column),
-  );
+  const field = slopeField(fit.shape, optics.sourceSlope, window.stepPx);
+  const slopes = Array.from(window.values, (_, i) => {
+    const dy = Math.floor(i / window.width) - fit.shape.row;
+    const dx = (i % window.width) - fit.shape.column;
+    return Math.hypot(field.right(dy, dx), field.down(dy, dx));
+  });
   const farthest = slopes.reduce((most, slope, i) => (window.use[i] === 0 ? most : Math.max(most, slope)), 1);
   const sums = Array.from({ length: RINGS }, () => ({ count: 0, distance: 0, measured: 0, model: 0 }));
   slopes.forEach((slope, i) => {

@@ -1,6 +1,7 @@
 import { luminance } from '../image/luminance';
 import type { Mask, Raster } from '../image/raster';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
+import type { LampTurn } from '../optics/lampLobe';
 import type { Vector } from '../optics/vector';
 import { clippedPixels } from './clippedPixels';
 import { colorSpread } from './colorSpread';
@@ -16,8 +17,9 @@ import { lobeHalfWidth } from './lobeHalfWidth';
 export interface HighlightLight {
   /** Radiance of the lamp's image in a perfect mirror, unit of the raster. */
   readonly lampRadiance: number;
-  /** Half-vector radius of the lamp. */
+  /** Half-vector radius and shape of the lamp. */
   readonly sourceSlope: number;
+  readonly lampTurnRad: LampTurn;
   /** Standard deviation of the camera's point spread, pixels. */
   readonly blurPx: number;
   /** Unit vector halfway between lamp and camera, in a frame whose z points from the stone to the camera. */
@@ -219,7 +221,8 @@ function windowReach(scene: Scene, shape: LobeShape): number {
 
 function opticsFor(window: HighlightWindow, light: HighlightLight, effort: FitEffort) {
   const oversampling = effort === QUICK ? 1 : window.stepPx === 1 ? 3 : 2;
-  return { sourceSlope: light.sourceSlope, blurPx: light.blurPx, oversampling };
+  const { sourceSlope, lampTurnRad, blurPx } = light;
+  return { sourceSlope, lampTurnRad, blurPx, oversampling };
 }
 
 const placeInWindow = (window: HighlightWindow, at: Place) => ({

@@ -50,7 +50,8 @@ function checkedRig(kept: unknown): Settings['rig'] {
     kept.light.angularDiameterDeg,
   ];
   const sound = numbers.every((value) => typeof value === 'number' && Number.isFinite(value) && value >= 0);
-  return sound && Array.isArray(kept.light.direction) ? (kept as unknown as Settings['rig']) : null;
+  const lamp = kept.lampTurnRad === null || typeof kept.lampTurnRad === 'number';
+  return sound && lamp && Array.isArray(kept.light.direction) ? (kept as unknown as Settings['rig']) : null;
 }
 
 /** Takes over what is still valid; anything else falls back to the first settings. */

@@ -77,7 +77,7 @@ export function inventedReport(stoneCount = 12): PhotoReport {
     mmPerPx: 0.1,
     ball: { row: 1000, column: 900, radiusPx: 80 },
     light,
-    rig: { mmPerPx: 0.1, light, lampRadiance: 40, sourceSlope: 0.04, blurPx: 0.9 },
+    rig: { mmPerPx: 0.1, light, lampRadiance: 40, sourceSlope: 0.04, lampTurnRad: null, blurPx: 0.9 },
     warnings: [],
     stones,
   };
