@@ -6,6 +6,7 @@ Needs Debian's blender, python3-numpy, python3-scipy, python3-opencv, python3-sk
 
 import argparse
 import json
+import math
 import os
 import sys
 
@@ -61,6 +62,18 @@ def fill_tray(blend, scene, view):
     return built, add_ball(blend, *places[-1])
 
 
+# Diagonal of the 36 x 24 mm frame that equivalent focal lengths refer to.
+FRAME_DIAGONAL_MM = 43.27
+
+
+def focal_length(view):
+    """Exif data that state the focal length for a 36 x 24 mm frame, as cameras do (tag 0xA405)."""
+    exif = Image.Exif()
+    diagonal_px = math.hypot(view.width_px, view.height_px)
+    exif[0x8769] = {0xA405: round(FRAME_DIAGONAL_MM * view.focal_px / diagonal_px)}
+    return exif
+
+
 def build(options):
     """Draws the scene, renders it, renders its labels, and writes NAME.jpg and NAME.json."""
     scene = draw_scene(options.kind, options.seed)
@@ -76,7 +89,8 @@ def build(options):
     base = os.path.join(options.out, options.name)
     blend.render.filepath = base + ".png"
     bpy.ops.render.render(write_still=True)
-    Image.open(base + ".png").convert("RGB").save(base + ".jpg", quality=92, subsampling=0, optimize=True)
+    Image.open(base + ".png").convert("RGB").save(
+        base + ".jpg", quality=92, subsampling=0, optimize=True, exif=focal_length(view))
     os.remove(base + ".png")
     labels = label_picture(blend, base + "-labels.png")
     truth = photo_truth(options.name, scene, view, labels, ball_at, built)

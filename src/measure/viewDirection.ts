@@ -4,7 +4,7 @@ import { cross, dot, normalize, type Vector } from '../optics/vector';
 /** Diagonal of the 36 × 24 mm frame that equivalent focal lengths refer to, mm. */
 const FRAME_DIAGONAL_MM = 43.27;
 /** Taken when the file states none: between a phone's main lens held close and a tele lens held far. */
-const ASSUMED_FOCAL_LENGTH_35_MM = 85;
+const ASSUMED_FOCAL_LENGTH_35_MM = 100;
 
 /**
  * Direction from a place in the picture to the camera.
