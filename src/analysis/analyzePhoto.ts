@@ -1,6 +1,9 @@
+import { luminance } from '../image/luminance';
 import { Refusal, type Warning, warning } from '../image/notice';
 import type { Photo } from '../image/photo';
+import type { Raster } from '../image/raster';
 import { shrinkPhoto } from '../image/shrinkPhoto';
+import { sharpestEdge } from '../measure/sharpestEdge';
 import type { HighlightLight } from '../measure/stoneHighlight';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
 import { combine, normalize, type Vector } from '../optics/vector';
@@ -41,8 +44,8 @@ export async function analyzePhoto(
   const small = shrinkPhoto(photo, SMALL_SIDE_PX);
   const reading = options.ballMm === null ? null : readBall(photo, small, options.ballAt);
   const rig = reading && options.ballMm !== null ? rigOf(reading, options.ballMm) : options.rig;
+  checkFocus(small.raster);
   if (!rig) throw new Refusal('no-ball');
-  checkFocus(rig);
   await watch('stones', 0);
   const pieces = findStones(cv, small.raster, reading && smallBall(reading, small.factor), lampSide(rig));
   if (pieces.length === 0) throw new Refusal('no-stone');
@@ -158,16 +161,19 @@ function inReadingOrder<T extends { readonly shape: { readonly center: PixelPoin
   return rows.flatMap((row) => row.sort((a, b) => a.shape.center[1] - b.shape.center[1]));
 }
 
-/** Camera blur on the stones, mm: above the first the photo is refused, above the second warned about. */
-const BLUR_MM = { refused: 0.4, warned: 0.15 };
+/** A photo whose sharpest edge is blurred by more than this is refused, pixels of the small picture. */
+const MOST_BLUR_PX = 1.7;
+/** Camera blur on the stones above which near-mirrors become uncertain, mm. */
+const WARNED_BLUR_MM = 0.15;
 /** Share of the ball's highlight at the camera's limit above which the mirror's radiance is only a lower bound. */
 const CLIPPED_SHARE = 0.2;
 const FEWEST_PX_PER_MM = 4;
 /** Lamps wider than this make a satin stone look like a mirror, degrees. */
 const WIDEST_LAMP_DEG = 25;
 
-function checkFocus(rig: Rig): void {
-  if (rig.blurPx * rig.mmPerPx > BLUR_MM.refused) throw new Refusal('out-of-focus');
+function checkFocus(small: Raster): void {
+  const blurPx = sharpestEdge(luminance(small));
+  if (blurPx !== null && blurPx > MOST_BLUR_PX) throw new Refusal('out-of-focus');
 }
 
 function warningsOf(reading: BallReading | null, rig: Rig, stones: readonly StoneReport[]): Warning[] {
@@ -176,6 +182,6 @@ function warningsOf(reading: BallReading | null, rig: Rig, stones: readonly Ston
   if (1 / rig.mmPerPx < FEWEST_PX_PER_MM) warnings.push(warning('low-resolution'));
   if (stones.some((stone) => stone.cutOff)) warnings.push(warning('stone-cut-off'));
   if (rig.light.angularDiameterDeg > WIDEST_LAMP_DEG) warnings.push(warning('lamp-too-large'));
-  if (rig.blurPx * rig.mmPerPx > BLUR_MM.warned) warnings.push(warning('blurred'));
+  if (rig.blurPx * rig.mmPerPx > WARNED_BLUR_MM) warnings.push(warning('blurred'));
   return warnings;
 }
