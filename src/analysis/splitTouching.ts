@@ -1,4 +1,5 @@
 import type { Mask, Raster } from '../image/raster';
+import { solidity } from '../measure/solidity';
 import { distanceToEdge } from '../vision/distanceToEdge';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
@@ -6,6 +7,8 @@ import { watershed } from '../vision/watershed';
 
 /** Two stones meet in a neck at most this wide, share of the smaller stone's own half-width. */
 const NECK_SHARE = 0.72;
+/** A piece as near to its convex hull as this is one stone. */
+const SOLID = 0.96;
 /** Levels of erosion tried between the edge and the innermost point. */
 const LEVELS = 24;
 /** A piece must be at least this wide at its widest, share of the widest piece's half-width. */
@@ -19,6 +22,7 @@ const LEAST_PIECE = 0.3;
  * @returns The mask itself, or one mask per stone, together covering it.
  */
 export function splitTouching(cv: OpenCv, mask: Mask): Mask[] {
+  if (solidity(mask) > SOLID) return [mask];
   const depth = distanceToEdge(cv, mask);
   const cores = separateCores(cv, depth);
   if (cores.length < 2) return [mask];

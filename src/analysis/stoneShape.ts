@@ -1,8 +1,12 @@
-import { signedArea, smoothOutline } from '../measure/smoothOutline';
-import { closeMask } from '../vision/closeMask';
+import type { Mask } from '../image/raster';
+import { simplifyOutline } from '../measure/simplifyOutline';
+import { outwardNormals, signedArea, smoothOutline } from '../measure/smoothOutline';
+import { snapOutline } from '../measure/snapOutline';
+import { distanceToEdge } from '../vision/distanceToEdge';
 import type { OpenCv } from '../vision/openCv';
 import { outerOutline } from '../vision/outerOutline';
 import { smallestRectangle } from '../vision/smallestRectangle';
+import { closeByDisc, openByDisc } from './discMorphology';
 import type { StonePiece } from './findStones';
 import type { PixelPoint } from './report';
 
@@ -17,30 +21,60 @@ export interface StoneShape {
 
 /** Bays narrower than this share of the stone's radius are closed: tumbled stones have none, dark flaws at the rim do. */
 const BAY_SHARE = 0.35;
+/** Spurs narrower than this share of the stone's half-width are cut off: they are shadow or a neighbor's. */
+const SPUR_SHARE = 0.25;
+/** Smoothing along the outline before and after it is moved onto the edge, small-picture pixels. */
+const SIGMA = { before: 1.6, after: 1.2 };
+/** A corner is left out when the outline stays this close without it, small-picture pixels. */
+const TOLERANCE_PX = 0.15;
 
 /** Outline, center and size of a stone found in the small picture, in photo pixels. */
 export function stoneShape(cv: OpenCv, piece: StonePiece, factor: number): StoneShape {
-  const areaSmall = piece.mask.data.reduce((sum, inside) => sum + inside, 0);
-  const bay = Math.max(1, Math.round(BAY_SHARE * Math.sqrt(areaSmall / Math.PI)));
-  const wide = withMargin(piece, bay + 2);
-  const rim = outerOutline(cv, closeMask(cv, wide.mask, bay));
+  const rim = rounded(cv, piece);
   const full = (at: number) => (at + 0.5) * factor - 0.5;
-  const outline = smoothOutline(rim).map(
-    ([row, column]): PixelPoint => [full(row + wide.box.row), full(column + wide.box.column)],
-  );
+  const outline = onEdge(rim, piece.picture).map(([row, column]): PixelPoint => [full(row), full(column)]);
   const { lengthPx, widthPx } = smallestRectangle(cv, outline);
   return { outline, center: centroid(outline), areaPx: Math.abs(signedArea(outline)), lengthPx, widthPx };
 }
 
-function withMargin({ box, mask }: StonePiece, margin: number): StonePiece {
+/** Rim pixels of the piece in the small picture, spurs cut off and bays closed. */
+function rounded(cv: OpenCv, piece: StonePiece): PixelPoint[] {
+  const depth = distanceToEdge(cv, piece.mask).data;
+  const halfWidth = depth.reduce((most, value) => Math.max(most, value), 0);
+  const area = piece.mask.data.reduce((sum, inside) => sum + inside, 0);
+  const bay = BAY_SHARE * Math.sqrt(area / Math.PI);
+  const wide = withMargin(piece, Math.ceil(2 * bay) + 3);
+  const body = openByDisc(cv, wide.mask, SPUR_SHARE * halfWidth);
+  const rim = outerOutline(cv, closeByDisc(cv, body, bay));
+  return rim.map(([row, column]): PixelPoint => [row + wide.row, column + wide.column]);
+}
+
+/** The smooth line along the mask's edge, half a pixel outside its rim pixels, moved onto the picture's edge. */
+function onEdge(rim: readonly PixelPoint[], picture: StonePiece['picture']): PixelPoint[] {
+  const smooth = smoothOutline(rim, SIGMA.before);
+  const normals = outwardNormals(smooth);
+  const edge = smooth.map(([row, column], i): PixelPoint => {
+    const [down, right] = normals[i]!;
+    return [row + 0.5 * down, column + 0.5 * right];
+  });
+  const snapped = smoothOutline(snapOutline(picture, edge, normals), SIGMA.after);
+  return simplifyOutline(snapped, TOLERANCE_PX).map(
+    ([row, column]): PixelPoint => [
+      Math.min(picture.height - 0.5, Math.max(-0.5, row)),
+      Math.min(picture.width - 0.5, Math.max(-0.5, column)),
+    ],
+  );
+}
+
+function withMargin({ box, mask }: StonePiece, margin: number) {
   const width = box.width + 2 * margin;
   const height = box.height + 2 * margin;
   const data = new Uint8Array(width * height);
   for (let y = 0; y < box.height; y++) {
     data.set(mask.data.subarray(y * box.width, (y + 1) * box.width), (y + margin) * width + margin);
   }
-  const wider = { row: box.row - margin, column: box.column - margin, width, height };
-  return { box: wider, mask: { width, height, data } };
+  const wider: Mask = { width, height, data };
+  return { mask: wider, row: box.row - margin, column: box.column - margin };
 }
 
 /** Center of gravity of a polygon's area. */

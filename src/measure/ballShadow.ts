@@ -1,5 +1,5 @@
 import type { Circle } from './circleFit';
-import type { TrayDifference } from './trayModel';
+import type { TrayDifference } from './trayDifference';
 
 /** What full shadow does to the tray. */
 export interface Shadow {

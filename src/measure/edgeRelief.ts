@@ -1,5 +1,5 @@
 import type { Raster } from '../image/raster';
-import type { TrayDifference } from './trayModel';
+import type { TrayDifference } from './trayDifference';
 
 /** Color edges count this many times as much as edges of light: shadows and grain make few of them. */
 const COLOR_WEIGHT = 3;
@@ -8,9 +8,10 @@ const COLOR_WEIGHT = 3;
  * Strength of edges in light and color: low on even surfaces and in soft shadows, high along outlines.
  *
  * @param difference - Departures from the tray.
+ * @param colorWeight - How much edges of color count beside those of light; 0 leaves them out.
  * @returns One channel, ln units per pixel, ≥ 0.
  */
-export function edgeRelief(difference: TrayDifference): Raster {
+export function edgeRelief(difference: TrayDifference, colorWeight = COLOR_WEIGHT): Raster {
   const { width, height, lightness, redGreen, blueGreen } = difference;
   const data = new Float32Array(width * height);
   const lastRow = width * (height - 1);
@@ -20,7 +21,7 @@ export function edgeRelief(difference: TrayDifference): Raster {
     const down = [i < lastRow ? i + width : i, i >= width ? i - width : i] as const;
     const squared = (field: Float32Array) =>
       (field[across[0]]! - field[across[1]]!) ** 2 + (field[down[0]]! - field[down[1]]!) ** 2;
-    const color = COLOR_WEIGHT ** 2 * (squared(redGreen) + squared(blueGreen));
+    const color = colorWeight ** 2 * (squared(redGreen) + squared(blueGreen));
     data[i] = Math.sqrt(squared(lightness) + color) / 2;
   }
   return { width, height, channels: 1, data };

@@ -1,9 +1,10 @@
 import type { Mask, Raster } from '../image/raster';
 import type { Shadow } from './ballShadow';
-import type { TrayDifference } from './trayModel';
+import type { LampLines } from './lampLines';
+import type { TrayDifference } from './trayDifference';
 
 /** Full shadow is within this of the ball's, ln units; nearer to the stone it is a little darker. */
-const DEPTH_TOLERANCE = 0.35;
+const DEPTH_TOLERANCE = { most: 0.35, share: 0.35 };
 /** Colored light and color noise allowed in shadow, ln units. */
 const CHROMA_LIMIT = 0.3;
 /** Largest edge strength inside a shadow, ln units per pixel. */
@@ -22,6 +23,8 @@ const REACH = 0.12;
  * @param shadow - Full shadow on this tray.
  * @param seeds - Pixels that are surely stone, and surely lit tray.
  * @param lampSide - Unit vector in the picture toward the lamp: x right, y up.
+ * @param lines - Lines along the light through the areas of stone and shadow.
+ * @param shadowShare - Most that a shadow takes of its line; what throws it takes the rest.
  * @returns A mask, to be opened by the caller.
  */
 export function shadowSeeds(
@@ -30,11 +33,16 @@ export function shadowSeeds(
   shadow: Shadow,
   seeds: { readonly stone: Mask; readonly tray: Mask },
   lampSide: readonly [x: number, y: number],
+  lines: LampLines,
+  shadowShare: number,
 ): Mask {
   const { width, height, lightness, redGreen, blueGreen } = difference;
   const data = new Uint8Array(width * height);
+  const tolerance = Math.min(DEPTH_TOLERANCE.most, -DEPTH_TOLERANCE.share * shadow.depth);
   for (let i = 0; i < data.length; i++) {
-    if (seeds.stone.data[i] || Math.abs(lightness[i]! - shadow.depth) > DEPTH_TOLERANCE) continue;
+    const far = lines.awayFromLamp[i]!;
+    if (far > shadowShare * (far + lines.towardLamp[i]!)) continue;
+    if (seeds.stone.data[i] || Math.abs(lightness[i]! - shadow.depth) > tolerance) continue;
     if (edges.data[i]! > SMOOTH) continue;
     if (Math.hypot(redGreen[i]! - shadow.redGreen, blueGreen[i]! - shadow.blueGreen) > CHROMA_LIMIT) continue;
     data[i] = leadsToTray(i, width, height, seeds, lampSide) ? 1 : 0;

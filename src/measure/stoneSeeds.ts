@@ -1,7 +1,7 @@
 import type { Mask, Raster } from '../image/raster';
 import type { Shadow } from './ballShadow';
-import { blurGaussian } from './blurGaussian';
-import type { TrayDifference } from './trayModel';
+import { blurWide } from './blurWide';
+import type { TrayDifference } from './trayDifference';
 
 /** Pixels that are surely stone and pixels that are surely tray, shadows counted as neither. */
 export interface StoneSeeds {
@@ -42,8 +42,8 @@ export function stoneSeeds(difference: TrayDifference, edges: Raster, shadow: Sh
   const chroma = chromaBesideShadow(difference, shadow);
   const colored = Math.max(COLORED_STONE.chroma, COLORED_STONE.sds * chromaSd);
   const strong = chroma.map((c, i) => (c > colored + COLOR_IN_SHADOW * Math.max(0, -lightness[i]!) ? c : 0));
-  const thrown = Float64Array.from(strong, (c) => Math.min(c, 1));
-  blurGaussian(thrown, width, height, THROWN_COLOR.reach * width);
+  const capped = strong.map((c) => Math.min(c, 1));
+  const thrown = blurWide(capped, width, height, THROWN_COLOR.reach * width);
   const gray = Math.max(GRAY_STONE.chroma, GRAY_STONE.sds * chromaSd);
   const bright = Math.max(BRIGHT_STONE.lightness, BRIGHT_STONE.sds * lightnessSd);
   const stone = new Uint8Array(width * height);

@@ -1,138 +1,133 @@
 import type { Raster } from '../image/raster';
 import { solveSymmetric } from './solveSymmetric';
 
-/** How each pixel differs from the bare tray that the model expects there. */
-export interface TrayDifference {
-  readonly width: number;
-  readonly height: number;
-  /** Linear green light, 0 to 1. */
-  readonly light: Float32Array;
-  /** ln(light / tray's light). */
-  readonly lightness: Float32Array;
-  /** ln(R/G) and ln(B/G) less the tray's. */
-  readonly redGreen: Float32Array;
-  readonly blueGreen: Float32Array;
-  /** Usual size on the bare tray (1.48 × median absolute deviation), of the lightness and of both colors together. */
+/** The bare tray: smooth fields of light and color, and how far its own grain departs from them. */
+export interface TrayModel {
+  /** Quadratic surfaces of ln G, ln(R/G) and ln(B/G): factors of 1, x, y, x², xy, y²; see `surfaceAt`. */
+  readonly surfaces: readonly [Float64Array, Float64Array, Float64Array];
+  /** Usual size of departures (1.48 × median absolute deviation), of the lightness and of both colors together. */
   readonly lightnessSd: number;
   readonly chromaSd: number;
 }
 
 /** Added to each channel before logarithms, so that black does not reach −∞. */
-const FLOOR = 0.004;
-/** Terms 1, x, y, x², xy, y². */
+export const LOG_FLOOR = 0.004;
 const TERMS = 6;
 const ROUNDS = 6;
+/** Every so many pixels of every so many rows are plenty for six numbers and a median. */
+const SAMPLE_STEP = 3;
+/** Keeps surfaces flat where no tray is seen: penalty on slopes and bends, share of the samples. */
+const FLATNESS = [1e-9, 2e-5, 2e-5, 2e-4, 2e-4, 2e-4] as const;
 /** Width of the frame along the picture's edge that is taken for tray at first, share of the shorter side. */
 const FRAME = 0.06;
+/** Pieces into which each side of the frame is cut. */
+const FRAME_PIECES = 6;
 /** Largest departure from the model, in ln units, that can still be tray: its texture, grain and dust. */
 const WIDEST = 0.25;
 const NARROWEST = 0.03;
 
+/** A pixel of the sampled picture: place in the unit frame of the surfaces, and ln G, ln(R/G), ln(B/G). */
+interface Samples {
+  readonly x: Float32Array;
+  readonly y: Float32Array;
+  readonly fields: readonly [Float32Array, Float32Array, Float32Array];
+}
+
 /**
- * Models the bare tray as a smooth field of light and color, and measures how far each pixel departs from it.
+ * Models the bare tray as a smooth field of light and color.
  *
- * Quadratic surfaces of ln G, ln(R/G) and ln(B/G) are fitted to the frame of the picture, then again and
- * again to all pixels that agree, so that stones on the edge and the lamp's falloff do no harm.
+ * Surfaces are fitted to the color that most of the picture's frame shares, then again and again to all pixels
+ * that agree, so that stones on the edge and the lamp's falloff do no harm.
  *
  * @param small - RGB raster in linear light, slightly blurred.
- * @returns Departures of every pixel and the tray's own spread.
+ * @returns The tray's surfaces and its own spread.
  */
-export function trayDifference(small: Raster): TrayDifference {
-  const { width, height } = small;
-  const count = width * height;
-  const fields = logFields(small);
-  let tray = frameAroundMedian(fields, width, height);
-  let residuals = fields;
+export function trayModel(small: Raster): TrayModel {
+  const samples = sampled(small);
+  let tray = commonFrame(samples, small.height / small.width);
+  let surfaces = samples.fields.map((field) => fittedSurface(samples, field, tray));
+  let residuals = samples.fields.map((field, k) => residual(samples, field, surfaces[k]!));
   for (let round = 0; round < ROUNDS; round++) {
-    residuals = fields.map((field) => subtractSurface(field, tray, width, height));
     const limits = residuals.map((field) => Math.min(WIDEST, Math.max(NARROWEST, 3 * spread(field, tray))));
-    const next = new Uint8Array(count);
-    for (let i = 0; i < count; i++)
-      next[i] = residuals.every((field, k) => Math.abs(field[i]!) < limits[k]!) ? 1 : 0;
-    tray = next;
+    tray = tray.map((_, i) => (residuals.every((field, k) => Math.abs(field[i]!) < limits[k]!) ? 1 : 0));
+    surfaces = samples.fields.map((field) => fittedSurface(samples, field, tray));
+    residuals = samples.fields.map((field, k) => residual(samples, field, surfaces[k]!));
   }
-  const [lightness, redGreen, blueGreen] = residuals as [Float32Array, Float32Array, Float32Array];
+  const [lightnessSd, redSd, blueSd] = residuals.map((field) => spread(field, tray));
   return {
-    width,
-    height,
-    light: fields[0]!.map((field) => Math.exp(field) - FLOOR),
-    lightness,
-    redGreen,
-    blueGreen,
-    lightnessSd: spread(lightness, tray),
-    chromaSd: Math.hypot(spread(redGreen, tray), spread(blueGreen, tray)),
+    surfaces: surfaces as [Float64Array, Float64Array, Float64Array],
+    lightnessSd: lightnessSd!,
+    chromaSd: Math.hypot(redSd!, blueSd!),
   };
 }
 
-function logFields(small: Raster): Float32Array[] {
-  const count = small.width * small.height;
-  const fields = [new Float32Array(count), new Float32Array(count), new Float32Array(count)];
-  for (let i = 0; i < count; i++) {
-    const [r, g, b] = [0, 1, 2].map((c) => Math.log(small.data[3 * i + c]! + FLOOR)) as [
-      number,
-      number,
-      number,
-    ];
-    fields[0]![i] = g;
-    fields[1]![i] = r - g;
-    fields[2]![i] = b - g;
-  }
-  return fields;
+/** Value of a surface at a place in the picture, x and y from −½ to ½. */
+export function surfaceAt(surface: Float64Array, x: number, y: number): number {
+  const [one, sx, sy, sxx, sxy, syy] = surface as unknown as [number, number, number, number, number, number];
+  return one + (sx + sxx * x + sxy * y) * x + (sy + syy * y) * y;
 }
 
-function frameAroundMedian(fields: Float32Array[], width: number, height: number): Uint8Array {
-  const margin = Math.max(2, Math.round(FRAME * Math.min(width, height)));
-  const frame: number[] = [];
-  for (let y = 0; y < height; y++) {
-    const edgeRow = y < margin || y >= height - margin;
-    for (let x = 0; x < width; x++)
-      if (edgeRow || x < margin || x >= width - margin) frame.push(y * width + x);
+function sampled({ width, height, data }: Raster): Samples {
+  const columns = Math.ceil(width / SAMPLE_STEP);
+  const count = columns * Math.ceil(height / SAMPLE_STEP);
+  const [x, y, light, red, blue] = Array.from({ length: 5 }, () => new Float32Array(count));
+  for (let k = 0; k < count; k++) {
+    const column = SAMPLE_STEP * (k % columns);
+    const row = SAMPLE_STEP * Math.floor(k / columns);
+    const i = 3 * (row * width + column);
+    x![k] = column / width - 0.5;
+    y![k] = row / height - 0.5;
+    light![k] = Math.log(data[i + 1]! + LOG_FLOOR);
+    red![k] = Math.log(data[i]! + LOG_FLOOR) - light![k]!;
+    blue![k] = Math.log(data[i + 2]! + LOG_FLOOR) - light![k]!;
   }
-  const medians = fields.map((field) => median(Float32Array.from(frame, (i) => field[i]!)));
-  const tray = new Uint8Array(width * height);
-  for (const i of frame)
-    tray[i] = fields.every((field, k) => Math.abs(field[i]! - medians[k]!) < 2 * WIDEST) ? 1 : 0;
+  return { x: x!, y: y!, fields: [light!, red!, blue!] };
+}
+
+/** Pixels of the frame that share the color most of the frame has, pieces of the frame giving the colors tried. */
+function commonFrame({ x, y, fields }: Samples, aspect: number): Uint8Array {
+  const across = FRAME * Math.min(1, aspect);
+  const down = FRAME * Math.min(1, 1 / aspect);
+  const pieces = new Map<number, number[]>();
+  const frame: number[] = [];
+  for (let i = 0; i < x.length; i++) {
+    if (Math.abs(x[i]!) < 0.5 - across && Math.abs(y[i]!) < 0.5 - down) continue;
+    frame.push(i);
+    const place = Math.floor((x[i]! + 0.5) * FRAME_PIECES) + 100 * Math.floor((y[i]! + 0.5) * FRAME_PIECES);
+    pieces.set(place, [...(pieces.get(place) ?? []), i]);
+  }
+  let common: number[] = frame;
+  let most = 0;
+  for (const piece of pieces.values()) {
+    const color = fields.map((field) => median(Float32Array.from(piece, (i) => field[i]!)));
+    const alike = frame.filter((i) => fields.every((field, k) => Math.abs(field[i]! - color[k]!) < WIDEST));
+    if (alike.length > most) [common, most] = [alike, alike.length];
+  }
+  const tray = new Uint8Array(x.length);
+  for (const i of common) tray[i] = 1;
   return tray;
 }
 
-/** The field less the quadratic surface that fits it best on the tray. */
-function subtractSurface(field: Float32Array, tray: Uint8Array, width: number, height: number): Float32Array {
+/** Least-squares surface through the tray's samples. */
+function fittedSurface({ x, y }: Samples, field: Float32Array, tray: Uint8Array): Float64Array {
   const normal = new Float64Array(TERMS * TERMS);
   const right = new Float64Array(TERMS);
-  const terms = new Float64Array(TERMS);
-  // Every third pixel of every third row is plenty for six numbers.
-  for (let y = 1; y < height; y += 3) {
-    for (let x = 1; x < width; x += 3) {
-      const i = y * width + x;
-      if (tray[i] === 0) continue;
-      surfaceTerms(x / width - 0.5, y / height - 0.5, terms);
-      for (let j = 0; j < TERMS; j++) {
-        right[j]! += terms[j]! * field[i]!;
-        for (let k = 0; k <= j; k++) normal[j * TERMS + k]! += terms[j]! * terms[k]!;
-      }
+  let count = 0;
+  for (let i = 0; i < field.length; i++) {
+    if (tray[i] === 0) continue;
+    count++;
+    const terms = [1, x[i]!, y[i]!, x[i]! * x[i]!, x[i]! * y[i]!, y[i]! * y[i]!];
+    for (let j = 0; j < TERMS; j++) {
+      right[j]! += terms[j]! * field[i]!;
+      for (let k = 0; k <= j; k++) normal[j * TERMS + k]! += terms[j]! * terms[k]!;
     }
   }
-  for (let j = 0; j < TERMS; j++) normal[j * TERMS + j]! += 1e-6;
-  const surface = solveSymmetric(normal, right) ?? new Float64Array(TERMS);
-  const left = new Float32Array(field.length);
-  for (let y = 0, i = 0; y < height; y++) {
-    for (let x = 0; x < width; x++, i++) {
-      surfaceTerms(x / width - 0.5, y / height - 0.5, terms);
-      let expected = 0;
-      for (let j = 0; j < TERMS; j++) expected += surface[j]! * terms[j]!;
-      left[i] = field[i]! - expected;
-    }
-  }
-  return left;
+  for (let j = 0; j < TERMS; j++) normal[j * TERMS + j]! += FLATNESS[j]! * count + 1e-9;
+  return solveSymmetric(normal, right) ?? new Float64Array(TERMS);
 }
 
-function surfaceTerms(x: number, y: number, into: Float64Array): void {
-  into[0] = 1;
-  into[1] = x;
-  into[2] = y;
-  into[3] = x * x;
-  into[4] = x * y;
-  into[5] = y * y;
+function residual({ x, y }: Samples, field: Float32Array, surface: Float64Array): Float32Array {
+  return field.map((value, i) => value - surfaceAt(surface, x[i]!, y[i]!));
 }
 
 function spread(field: Float32Array, tray: Uint8Array): number {

@@ -1,0 +1,136 @@
+import type { Mask, Raster } from '../image/raster';
+import { ballShadow } from '../measure/ballShadow';
+import type { Circle } from '../measure/circleFit';
+import { edgeRelief } from '../measure/edgeRelief';
+import { lampLines, shadowShare } from '../measure/lampLines';
+import { lampSideSeeds } from '../measure/lampSideSeeds';
+import { photoShadow } from '../measure/photoShadow';
+import { shadowSeeds } from '../measure/shadowSeeds';
+import { stoneSeeds } from '../measure/stoneSeeds';
+import { type TrayDifference, trayDifference } from '../measure/trayDifference';
+import { trayModel } from '../measure/trayModel';
+import { distanceToEdge } from '../vision/distanceToEdge';
+import { gaussianBlur } from '../vision/gaussianBlur';
+import { labelComponents } from '../vision/labelComponents';
+import type { OpenCv } from '../vision/openCv';
+import { openMask } from '../vision/openMask';
+import { fillHoles } from './fillHoles';
+
+/** What a marked pixel surely belongs to; 0 is undecided. */
+export const TRAY = 1;
+export const STONE = 2;
+export const BALL = 3;
+
+/** Unit vector in the picture toward the lamp: x right, y up. */
+export type LampSide = readonly [x: number, y: number];
+
+/** Pixels that are surely tray, stone or ball, and the edges between them. */
+export interface MarkedPicture {
+  readonly markers: Int32Array;
+  /** Edge strength in ln units per pixel, the tray's grain smoothed away. */
+  readonly edges: Raster;
+}
+
+/** Smallest seed, pixels. */
+const LEAST_SEED_PX = 10;
+/** A patch of tray enclosed by stones counts as tray from this share of the picture's area on. */
+const LEAST_TRAY_SHARE = 0.02;
+/** Blur before seeds are looked for, and before the edges that a flood follows: below it faint outlines drown in grain. */
+const SIGMA_PX = { seeds: 1, edges: 2 };
+/** The ball's disc is cleared a little past its rim. */
+const BALL_MARGIN = 1.05;
+/** Departures from the tray that only a stone or a shadow makes, ln units, and edges in times the usual one. */
+const UNLIKE_TRAY = { lightness: 0.15, lightnessSds: 4, chroma: 0.3, chromaSds: 6, edgeTimesUsual: 8 };
+
+/**
+ * Marks what is surely stone and what is surely tray in a small picture.
+ *
+ * @param cv - OpenCV.
+ * @param small - RGB raster in linear light.
+ * @param ball - The reference ball in it, or null.
+ * @param lampSide - Where the lamp is, or null when nothing tells.
+ * @returns Markers, one of `TRAY`, `STONE`, `BALL` or 0 a pixel, and edges.
+ */
+export function markStones(
+  cv: OpenCv,
+  small: Raster,
+  ball: Circle | null,
+  lampSide: LampSide | null,
+): MarkedPicture {
+  const blurred = gaussianBlur(cv, small, SIGMA_PX.seeds);
+  const tray = trayModel(blurred);
+  const difference = trayDifference(blurred, tray);
+  const smooth = trayDifference(gaussianBlur(cv, small, SIGMA_PX.edges), tray);
+  const area = stonesWithShadows(cv, smooth);
+  const lines = lampLines(area, lampSide ?? [0, 1]);
+  const shadow = ball ? ballShadow(difference, ball) : photoShadow(difference, lines);
+  const edges = edgeRelief(difference);
+  const seeds = stoneSeeds(difference, edges, shadow);
+  const disc = ball && ballDisc(ball, small);
+  const stone = keepComponents(cv, openMask(cv, without(seeds.stone, disc), 1), LEAST_SEED_PX);
+  const leastTrayPx = LEAST_TRAY_SHARE * small.width * small.height;
+  const bare = keepComponents(cv, openMask(cv, without(seeds.tray, disc), 4), leastTrayPx);
+  const stones = [stone];
+  const trays = [bare];
+  if (lampSide) {
+    const lit = lampSideSeeds(lines, distanceToEdge(cv, area), difference, edges, shadow);
+    const dark = shadowSeeds(
+      difference,
+      edges,
+      shadow,
+      seeds,
+      lampSide,
+      lines,
+      shadowShare(lines, ball, small.width),
+    );
+    stones.push(openMask(cv, lit.stone, 2));
+    trays.push(lit.shade, openMask(cv, dark, 1));
+  }
+  return { markers: marked(disc, stones, trays), edges: edgeRelief(smooth) };
+}
+
+function marked(ball: Mask | null, stones: readonly Mask[], trays: readonly Mask[]): Int32Array {
+  const markers = new Int32Array(stones[0]!.data.length);
+  const mark = (mask: Mask, value: number) => {
+    for (let i = 0; i < markers.length; i++) if (mask.data[i] && markers[i] === 0) markers[i] = value;
+  };
+  if (ball) mark(ball, BALL);
+  for (const mask of stones) mark(mask, STONE);
+  for (const mask of trays) mark(mask, TRAY);
+  return markers;
+}
+
+/** Everything that is not plain tray: stones and shadows, each area with its holes filled. */
+function stonesWithShadows(cv: OpenCv, smooth: TrayDifference): Mask {
+  const { width, height, lightness, redGreen, blueGreen, lightnessSd, chromaSd } = smooth;
+  const edges = edgeRelief(smooth, 0).data;
+  const leastEdge = UNLIKE_TRAY.edgeTimesUsual * edges.slice().sort()[edges.length >> 1]!;
+  const leastLight = Math.max(UNLIKE_TRAY.lightness, UNLIKE_TRAY.lightnessSds * lightnessSd);
+  const leastChroma = Math.max(UNLIKE_TRAY.chroma, UNLIKE_TRAY.chromaSds * chromaSd);
+  const data = new Uint8Array(width * height);
+  for (let i = 0; i < data.length; i++) {
+    const chroma = Math.hypot(redGreen[i]!, blueGreen[i]!);
+    const differs = Math.abs(lightness[i]!) > leastLight || chroma > leastChroma || edges[i]! > leastEdge;
+    data[i] = differs ? 1 : 0;
+  }
+  return openMask(cv, fillHoles(cv, { width, height, data }), 4);
+}
+
+function ballDisc(ball: Circle, { width, height }: Raster): Mask {
+  const data = new Uint8Array(width * height);
+  for (let i = 0; i < data.length; i++) {
+    const apart = Math.hypot(Math.floor(i / width) - ball.row, (i % width) - ball.column);
+    if (apart <= BALL_MARGIN * ball.radiusPx) data[i] = 1;
+  }
+  return { width, height, data };
+}
+
+function without(mask: Mask, taken: Mask | null): Mask {
+  return taken ? { ...mask, data: mask.data.map((inside, i) => (taken.data[i] ? 0 : inside)) } : mask;
+}
+
+function keepComponents(cv: OpenCv, mask: Mask, leastPx: number): Mask {
+  const { labels, components } = labelComponents(cv, mask);
+  const kept = Uint8Array.from([0, ...components.map(({ areaPx }) => (areaPx >= leastPx ? 1 : 0))]);
+  return { ...mask, data: Uint8Array.from(labels, (label) => kept[label]!) };
+}
