@@ -66,6 +66,8 @@ const ALPHA_BOUNDS = [0.0015, 0.8] as const;
 const STRETCH_SD = 0.5;
 /** Residuals beyond this many standard deviations count ever less (Cauchy weights). */
 const OUTLIER_SDS = 2.5;
+/** On the lobe itself outliers are let in further, share of its height, or a bent highlight would be cast out whole. */
+const LOBE_OUTLIER = 0.3;
 /** Error of the lobe itself, share of its height: uneven curvature, pits, the lamp's own evenness. */
 const LOBE_ERROR = 0.03;
 /** Noise that an 8-bit compressed photo has even where the stone is plain: share of the amplitude, and absolute. */
@@ -213,7 +215,8 @@ function pixelWeights(
   return left.map((value, i) => {
     if (window.use[i] !== 1) return 0;
     const own = Math.hypot(sd, LOBE_ERROR * amplitude * lobe[i]!);
-    return (sd / own) ** 2 / (1 + (value / (OUTLIER_SDS * own)) ** 2);
+    const limit = OUTLIER_SDS * own + LOBE_OUTLIER * amplitude * lobe[i]!;
+    return (sd / own) ** 2 / (1 + (value / limit) ** 2);
   });
 }
 

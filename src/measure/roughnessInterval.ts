@@ -9,12 +9,15 @@ export interface RoughnessInterval {
 
 /** Cost that a roughness may exceed the best by: 90 % of χ² with one degree of freedom (1.645²). */
 const COST_RISE = 2.706;
-/** Search steps in ln α, and how many are taken to each side. */
-const LOG_STEP = 0.2;
-const MOST_STEPS = 14;
+/** Half of a 90 % interval of a normal distribution, standard deviations. */
+const NORMAL_90 = 1.645;
+/** Distances from the best ln α that are tried, ln units. */
+const DISTANCES = [0.15, 0.3, 0.55, 0.9, 1.4, 2.1, 3];
 const RANGE = { least: 0.0015, most: 0.8 };
 /** What the model itself is wrong by: lobe shape, uneven curvature (from the development scenes), ln α. */
 const MODEL_SD = 0.16;
+/** A lobe stands out down to this share of its height. */
+const STANDS_OUT = 0.1;
 /** Spread of the measured camera blur, share of it; it enters where the edge of a near-mirror is read. */
 const BLUR_SD = 0.25;
 
@@ -32,24 +35,21 @@ export function roughnessInterval(problem: HighlightProblem, fit: HighlightFit):
   const costAt = (alpha: number) => refit(problem, fit, alpha).cost * independent;
   const best = fit.cost * independent;
   const toEnd = (direction: 1 | -1) => {
-    let inside = 0;
-    let rise = 0;
-    for (let step = 1; step <= MOST_STEPS; step++) {
-      const alpha = fit.shape.alpha * Math.exp(direction * LOG_STEP * step);
-      if (alpha < RANGE.least || alpha > RANGE.most) return LOG_STEP * step;
-      const nextRise = costAt(alpha) - best;
-      if (nextRise > COST_RISE) {
-        // The cost grows about as the square of the distance.
-        const [from, to] = [Math.sqrt(Math.max(0, rise)), Math.sqrt(nextRise)];
-        return LOG_STEP * (inside + (Math.sqrt(COST_RISE) - from) / Math.max(1e-9, to - from));
-      }
-      inside = step;
-      rise = nextRise;
+    let inside = { distance: 0, root: 0 };
+    for (const distance of DISTANCES) {
+      const alpha = fit.shape.alpha * Math.exp(direction * distance);
+      if (alpha < RANGE.least || alpha > RANGE.most) return distance;
+      const root = Math.sqrt(Math.max(0, costAt(alpha) - best));
+      // The cost grows about as the square of the distance.
+      const share = (Math.sqrt(COST_RISE) - inside.root) / (root - inside.root);
+      if (root > Math.sqrt(COST_RISE)) return inside.distance + share * (distance - inside.distance);
+      inside = { distance, root };
     }
-    return LOG_STEP * MOST_STEPS;
+    return inside.distance;
   };
   const blur = blurSd(problem.optics, fit);
-  const widen = (side: number) => Math.hypot(side, 1.645 * MODEL_SD, 1.645 * blur);
+  const model = Math.hypot(MODEL_SD, blur, misfit(problem.window, fit));
+  const widen = (side: number) => Math.hypot(side, NORMAL_90 * model);
   return {
     low: Math.max(RANGE.least, fit.shape.alpha * Math.exp(-widen(toEnd(-1)))),
     high: Math.min(1, fit.shape.alpha * Math.exp(widen(toEnd(1)))),
@@ -60,6 +60,19 @@ export function roughnessInterval(problem: HighlightProblem, fit: HighlightFit):
 function blurSd(optics: LobeOptics, fit: HighlightFit): number {
   const blurSlope = optics.blurPx * Math.exp(fit.shape.mean);
   return Math.min(1.5, (BLUR_SD * blurSlope * blurSlope) / (fit.shape.alpha * fit.shape.alpha));
+}
+
+/** What the lobe leaves over where it stands out, share of the lobe: its shape is then wrong by about as much. */
+function misfit(window: HighlightWindow, fit: HighlightFit): number {
+  const highest = fit.lobe.reduce((most, value) => Math.max(most, value), 0);
+  let left = 0;
+  let lobe = 0;
+  for (let i = 0; i < fit.lobe.length; i++) {
+    if (window.use[i] !== 1 || fit.lobe[i]! < STANDS_OUT * highest) continue;
+    left += (window.values[i]! - fit.body[i]! - fit.amplitude * fit.lobe[i]!) ** 2;
+    lobe += (fit.amplitude * fit.lobe[i]!) ** 2;
+  }
+  return lobe > 0 ? Math.sqrt(left / lobe) : 0;
 }
 
 /** Share of the residuals that are independent, from the correlation of neighbors. */

@@ -53,7 +53,7 @@ const PATTERN = { high: 0.3, low: 0.22 };
 /** A low lobe on a spot this much flatter than the stone, ln units, is the stone's own shading. */
 const SHADING = { share: 0.2, curvature: -0.45 };
 /** A low lobe on a spot bent this much more than the stone, or this unevenly, ln units, is a glint on a rim or ridge. */
-const GLINT = { share: 0.4, curvature: 1.1, stretch: 1.1 };
+const GLINT = { share: 0.4, curvature: 1.1, stretch: 1.1, lowStretch: 0.8 };
 /**
  * Mixes of the channels: each serves lobes from that height on, share of a perfect polish, and lets pass a
  * pattern of that share, since turning down weak colors brings in color noise and color blur.
@@ -247,7 +247,8 @@ function behavesLikeLamp(scene: Scene, { fit, problem: { window } }: StoneHighli
   if (fit.residualSd > (share < GLINT.share ? PATTERN.low : PATTERN.high) * height) return false;
   const curved = fit.shape.mean + Math.log(scene.expected.radiusPx) - CURVATURE_PRIOR.mean;
   const streak = Math.hypot(fit.shape.stretch, fit.shape.skew);
-  if (share < GLINT.share && (curved > GLINT.curvature || streak > GLINT.stretch)) return false;
+  const mostStretch = share < COLOR_SPREAD.leastShare ? GLINT.lowStretch : GLINT.stretch;
+  if (share < GLINT.share && (curved > GLINT.curvature || streak > mostStretch)) return false;
   if (share < SHADING.share && curved < SHADING.curvature) return false;
   return share < COLOR_SPREAD.leastShare || colorSpread(scene.stone, window, fit) < COLOR_SPREAD.most;
 }
