@@ -1,5 +1,4 @@
-import type { Mask, Raster } from '../image/raster';
-import { maskedBlur } from './maskedBlur';
+import type { Mask } from '../image/raster';
 import type { Blur, StoneSurface } from './stoneSurface';
 
 /** A place that is darker than all around it. */
@@ -14,12 +13,13 @@ export interface DarkSpot {
   readonly score: number;
 }
 
-/** Radii looked for, mm: from the smallest pit worth naming to a large chip, in steps of about √2. */
-const RADII_MM = [0.22, 0.32, 0.45, 0.64, 0.9, 1.28, 1.8, 2.5];
+/** Smallest radius looked for, mm, and how many sizes: from the smallest pit worth naming to a large chip. */
+const SMALLEST_MM = 0.22;
+const SIZES = 8;
+/** Each size is this many times the one before; so is the wider of the two Gaussians whose difference finds it. */
+const STEP = Math.SQRT2;
 /** A Laplacian of Gaussian answers most to a disc of √2 of its standard deviation (Lindeberg 1998). */
 const RADIUS_IN_SIGMAS = Math.SQRT2;
-/** The wider of two Gaussians whose difference stands for the Laplacian, in shares of the narrower (Marr and Hildreth 1980). */
-const WIDER = 1.6;
 /** Weakest spot looked at: ln units, and times the stone's usual detail. */
 const LEAST = { response: 0.025, score: 1.2 };
 /** Narrowest Gaussian that the pixels carry, pixels. */
@@ -29,20 +29,12 @@ const LEAST_SIGMA_PX = 0.8;
  * Finds dark spots of every size: local extrema of a difference of Gaussians in place and size.
  *
  * @param surface - The stone.
- * @param whole - The whole stone, as far as light is averaged.
  * @param blur - Gaussian blur.
  * @returns Spots, darkest first.
  */
-export function darkSpots({ logLight, inner, mmPerPx }: StoneSurface, whole: Mask, blur: Blur): DarkSpot[] {
-  const layers = RADII_MM.map((radiusMm) => radiusMm / mmPerPx)
-    .filter((radiusPx) => radiusPx / RADIUS_IN_SIGMAS >= LEAST_SIGMA_PX)
-    .map((radiusPx) => {
-      const sigma = radiusPx / RADIUS_IN_SIGMAS;
-      const near = maskedBlur(logLight, whole, sigma, blur).data;
-      const far = maskedBlur(logLight, whole, WIDER * sigma, blur).data;
-      const response = near.map((value, i) => far[i]! - value);
-      return { radiusPx, response, usual: usualSize(response, inner) };
-    });
+export function darkSpots(surface: StoneSurface, blur: Blur): DarkSpot[] {
+  const { inner } = surface;
+  const layers = layersOf(surface, blur);
   const spots: DarkSpot[] = [];
   layers.forEach((layer, k) => {
     const beside = [layers[k - 1]?.response, layers[k + 1]?.response];
@@ -50,12 +42,32 @@ export function darkSpots({ logLight, inner, mmPerPx }: StoneSurface, whole: Mas
       const response = layer.response[i]!;
       const score = response / Math.max(1e-4, layer.usual);
       if (response < LEAST.response || score < LEAST.score) continue;
-      if (beside.some((other) => other && isBelowAny(response, other, i, logLight))) continue;
+      if (beside.some((other) => other && isBelowAny(response, other, i, inner))) continue;
       const row = Math.floor(i / inner.width);
       spots.push({ row, column: i - row * inner.width, radiusPx: layer.radiusPx, response, score });
     }
   });
   return spots.sort((a, b) => b.response - a.response);
+}
+
+interface Layer {
+  readonly radiusPx: number;
+  readonly response: Float32Array;
+  /** Usual size of the response on this stone. */
+  readonly usual: number;
+}
+
+/** Differences of Gaussians, one for each size that the pixels carry (Marr and Hildreth 1980). */
+function layersOf({ colorless, inner, mmPerPx }: StoneSurface, blur: Blur): Layer[] {
+  const radii = Array.from({ length: SIZES + 1 }, (_, k) => (SMALLEST_MM * STEP ** k) / mmPerPx).filter(
+    (radiusPx) => radiusPx / RADIUS_IN_SIGMAS >= LEAST_SIGMA_PX,
+  );
+  const means = radii.map((radiusPx) => blur(colorless, radiusPx / RADIUS_IN_SIGMAS).data);
+  return radii.slice(0, -1).map((radiusPx, k) => {
+    const wider = means[k + 1]!;
+    const response = means[k]!.map((value, i) => wider[i]! - value);
+    return { radiusPx, response, usual: usualSize(response, inner) };
+  });
 }
 
 /** 1.48 × median size over the mask. */
@@ -91,6 +103,6 @@ function peaksOf(values: Float32Array, { width, height, data }: Mask): number[] 
 }
 
 /** Whether a neighboring size answers more at the place or right beside it. */
-function isBelowAny(value: number, other: Float32Array, i: number, { width }: Raster): boolean {
+function isBelowAny(value: number, other: Float32Array, i: number, { width }: Mask): boolean {
   return [0, -1, 1, -width, width].some((step) => (other[i + step] ?? 0) > value);
 }
