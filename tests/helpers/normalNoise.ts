@@ -1,0 +1,11 @@
+/** Normal deviates from a seed (Box and Muller 1958; Mulberry32 for the uniform ones). */
+export function normalNoise(seed: number): () => number {
+  let state = seed;
+  const uniform = () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+  return () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
+}

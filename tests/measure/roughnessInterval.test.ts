@@ -1,0 +1,50 @@
+import { expect, it } from 'vitest';
+import { type FitEffort, highlightFit } from '../../src/measure/highlightFit';
+import { EVEN_CURVATURE } from '../../src/measure/highlightModel';
+import { roughnessInterval } from '../../src/measure/roughnessInterval';
+import { type DrawnLobe, drawLobe } from '../helpers/drawLobe';
+
+const effort: FitEffort = { rounds: 3, iterations: 14, unevenCurvature: false };
+
+function interval(drawn: DrawnLobe) {
+  const problem = drawLobe(drawn);
+  const start = {
+    row: 20,
+    column: 20,
+    mean: problem.prior.curvatureMean,
+    stretch: 0,
+    skew: 0,
+    alpha: drawn.alpha,
+  };
+  const fit = highlightFit(problem, { ...start, change: EVEN_CURVATURE }, effort);
+  return { ...roughnessInterval(problem, fit), alpha: fit.shape.alpha };
+}
+
+it.each([0.02, 0.06, 0.2])('holds the true roughness of %s, and the fitted one', (alpha) => {
+  const { low, high, alpha: fitted } = interval({ alpha, noise: 0.003 });
+  expect(low).toBeLessThan(alpha);
+  expect(high).toBeGreaterThan(alpha);
+  expect(low).toBeLessThan(fitted);
+  expect(high).toBeGreaterThan(fitted);
+});
+
+it('is narrow enough to tell satin from gloss', () => {
+  const { low, high } = interval({ alpha: 0.06, noise: 0.003 });
+  expect(high / low).toBeLessThan(3);
+});
+
+it('widens with the noise', () => {
+  const widths = [0.003, 0.03, 0.06].map((noise) => {
+    const { low, high } = interval({ alpha: 0.2, noise });
+    return Math.log(high / low);
+  });
+  expect(widths[1]!).toBeGreaterThan(1.03 * widths[0]!);
+  expect(widths[2]!).toBeGreaterThan(1.1 * widths[1]!);
+});
+
+it('stays below one where a faint lobe drowns in noise', () => {
+  const { low, high } = interval({ alpha: 0.5, noise: 0.05 });
+  expect(low).toBeGreaterThan(0.0015);
+  expect(high).toBeLessThanOrEqual(1);
+  expect(high / low).toBeGreaterThan(2);
+});
