@@ -1,4 +1,5 @@
 import type { Mask } from '../image/raster';
+import { medianOver } from './medianOver';
 import type { Blur, StoneSurface } from './stoneSurface';
 
 /** A place that is darker than all around it. */
@@ -13,9 +14,9 @@ export interface DarkSpot {
   readonly score: number;
 }
 
-/** Smallest radius looked for, mm, and how many sizes: from the smallest pit worth naming to a large chip. */
+/** Smallest radius looked for, mm, and how many sizes: from the smallest pit worth naming to what shows of a chip. */
 const SMALLEST_MM = 0.22;
-const SIZES = 8;
+const SIZES = 6;
 /** Each size is this many times the one before; so is the wider of the two Gaussians whose difference finds it. */
 const STEP = Math.SQRT2;
 /** A Laplacian of Gaussian answers most to a disc of √2 of its standard deviation (Lindeberg 1998). */
@@ -62,21 +63,22 @@ function layersOf({ colorless, inner, mmPerPx }: StoneSurface, blur: Blur): Laye
   const radii = Array.from({ length: SIZES + 1 }, (_, k) => (SMALLEST_MM * STEP ** k) / mmPerPx).filter(
     (radiusPx) => radiusPx / RADIUS_IN_SIGMAS >= LEAST_SIGMA_PX,
   );
-  const means = radii.map((radiusPx) => blur(colorless, radiusPx / RADIUS_IN_SIGMAS).data);
+  const means: Float32Array[] = [];
+  let mean = colorless;
+  let sigma = 0;
+  for (const radiusPx of radii) {
+    const wanted = radiusPx / RADIUS_IN_SIGMAS;
+    mean = blur(mean, Math.sqrt(wanted ** 2 - sigma ** 2));
+    sigma = wanted;
+    means.push(mean.data);
+  }
   return radii.slice(0, -1).map((radiusPx, k) => {
     const wider = means[k + 1]!;
     const response = means[k]!.map((value, i) => wider[i]! - value);
-    return { radiusPx, response, usual: usualSize(response, inner) };
+    // 1.48 × the median size is the standard deviation of a normal spread.
+    const usual = 1.4826 * medianOver(response.map(Math.abs), inner);
+    return { radiusPx, response, usual };
   });
-}
-
-/** 1.48 × median size over the mask. */
-function usualSize(values: Float32Array, mask: Mask): number {
-  const sizes = values
-    .filter((_, i) => mask.data[i] === 1)
-    .map(Math.abs)
-    .sort();
-  return 1.4826 * (sizes[sizes.length >> 1] ?? 0);
 }
 
 function peaksOf(values: Float32Array, { width, height, data }: Mask): number[] {

@@ -3,6 +3,7 @@ import type { Mask, Raster } from '../image/raster';
 import { clippedPixels } from './clippedPixels';
 import { colorlessLight } from './colorlessLight';
 import { maskedBlur } from './maskedBlur';
+import { medianOver } from './medianOver';
 import { shrinkMask } from './shrinkMask';
 
 /** Blurs one channel by a Gaussian of that standard deviation in pixels. */
@@ -69,7 +70,6 @@ export function stoneSurface(
 
 function logOfLight(color: Raster, mask: Mask): Raster {
   const light = luminance(color);
-  const inside = light.data.filter((_, i) => mask.data[i] === 1).sort();
-  const floor = LEAST_FLOOR + FLOOR_SHARE * Math.max(0, inside[inside.length >> 1] ?? 0);
+  const floor = LEAST_FLOOR + FLOOR_SHARE * Math.max(0, medianOver(light.data, mask));
   return { ...light, data: light.data.map((value) => Math.log(Math.max(0, value) + floor)) };
 }
