@@ -15,6 +15,9 @@ const LEAST_STONE_SHARE = 0.0004;
 /** Cost of a step over even ground, in steps over an edge `EDGE_TIMES_USUAL` times as strong as the usual one. */
 const STEP_COST = 0.1;
 const EDGE_TIMES_USUAL = 3;
+/** Share of a stone's outline that lies on a clear edge, and how clear, in times the usual strength. */
+const LEAST_OUTLINE = 0.6;
+const CLEAR_EDGE = 6;
 
 /** A stone's mask and where in the picture it lies. */
 export interface StonePiece {
@@ -56,13 +59,45 @@ export function findStones(
       const mask = cutOut(pieces, label, width, box);
       return splitTouching(cv, mask).map((piece) => ({ box, mask: piece, picture: small }));
     })
-    .filter(({ mask }) => mask.data.reduce((sum, inside) => sum + inside, 0) >= leastPx);
+    .filter(({ mask }) => mask.data.reduce((sum, inside) => sum + inside, 0) >= leastPx)
+    .filter((piece) => hasOutline(piece, edges));
 }
+
+/** A stone ends at an edge nearly all around; a stain or a patch of colored light fades away. */
+function hasOutline({ box, mask }: StonePiece, edges: Raster): boolean {
+  const clear = CLEAR_EDGE * usualEdge(edges);
+  const isInside = (y: number, x: number) =>
+    y >= 0 && x >= 0 && y < mask.height && x < mask.width && mask.data[y * mask.width + x] === 1;
+  let rim = 0;
+  let onEdge = 0;
+  for (let y = 0; y < mask.height; y++) {
+    for (let x = 0; x < mask.width; x++) {
+      const isRim =
+        isInside(y, x) &&
+        !(isInside(y - 1, x) && isInside(y + 1, x) && isInside(y, x - 1) && isInside(y, x + 1));
+      if (!isRim) continue;
+      rim++;
+      if (strongestNear(edges, y + box.row, x + box.column) > clear) onEdge++;
+    }
+  }
+  return onEdge >= LEAST_OUTLINE * rim;
+}
+
+function strongestNear(edges: Raster, row: number, column: number): number {
+  let most = 0;
+  for (let y = Math.max(0, row - 2); y <= Math.min(edges.height - 1, row + 2); y++) {
+    for (let x = Math.max(0, column - 2); x <= Math.min(edges.width - 1, column + 2); x++) {
+      most = Math.max(most, edges.data[y * edges.width + x]!);
+    }
+  }
+  return most;
+}
+
+const usualEdge = (edges: Raster) => edges.data.slice().sort()[edges.data.length >> 1]!;
 
 /** Cost of a step: little on even ground, the square of the edge's strength on an outline. */
 export function crossingCost(edges: Raster): Raster {
-  const usual = edges.data.slice().sort()[edges.data.length >> 1]!;
-  const scale = 1 / (EDGE_TIMES_USUAL * usual + 1e-6);
+  const scale = 1 / (EDGE_TIMES_USUAL * usualEdge(edges) + 1e-6);
   return { ...edges, data: edges.data.map((edge) => STEP_COST + (scale * edge) ** 2) };
 }
 

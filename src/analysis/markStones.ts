@@ -33,8 +33,10 @@ export interface MarkedPicture {
 
 /** Smallest seed, pixels. */
 const LEAST_SEED_PX = 10;
+/** Smallest seed that only its place toward the lamp gives away, share of the picture's area. */
+const LEAST_LIT_SHARE = 0.0003;
 /** A patch of tray enclosed by stones counts as tray from this share of the picture's area on. */
-const LEAST_TRAY_SHARE = 0.02;
+const LEAST_TRAY_SHARE = 0.006;
 /** Blur before seeds are looked for, and before the edges that a flood follows: below it faint outlines drown in grain. */
 const SIGMA_PX = { seeds: 1, edges: 2 };
 /** The ball's disc is cleared a little past its rim. */
@@ -73,17 +75,10 @@ export function markStones(
   const stones = [stone];
   const trays = [bare];
   if (lampSide) {
-    const lit = lampSideSeeds(lines, distanceToEdge(cv, area), difference, edges, shadow);
-    const dark = shadowSeeds(
-      difference,
-      edges,
-      shadow,
-      seeds,
-      lampSide,
-      lines,
-      shadowShare(lines, ball, small.width),
-    );
-    stones.push(openMask(cv, lit.stone, 2));
+    const share = shadowShare(lines, ball, small.width);
+    const lit = lampSideSeeds(lines, distanceToEdge(cv, area), difference, edges, shadow, share);
+    const dark = shadowSeeds(difference, edges, shadow, seeds, lampSide, lines, share);
+    stones.push(keepComponents(cv, openMask(cv, lit.stone, 2), LEAST_LIT_SHARE * small.width * small.height));
     trays.push(lit.shade, openMask(cv, dark, 1));
   }
   return { markers: marked(disc, stones, trays), edges: edgeRelief(smooth) };

@@ -20,7 +20,7 @@ export interface StoneShape {
 }
 
 /** Bays narrower than this share of the stone's radius are closed: tumbled stones have none, dark flaws at the rim do. */
-const BAY_SHARE = 0.35;
+const BAY_SHARE = 0.8;
 /** Spurs narrower than this share of the stone's half-width are cut off: they are shadow or a neighbor's. */
 const SPUR_SHARE = 0.25;
 /** Smoothing along the outline before and after it is moved onto the edge, small-picture pixels. */

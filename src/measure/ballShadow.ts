@@ -8,10 +8,22 @@ export interface Shadow {
   /** Shift of ln(R/G) and ln(B/G) there: ambient light has its own color. */
   readonly redGreen: number;
   readonly blueGreen: number;
+  /** Only stones are darker than this, ln of the share of the tray's light. */
+  readonly darkest: number;
+  /** True when read beside the ball; shadows that were guessed do not speak against a stone. */
+  readonly isRead: boolean;
 }
 
 /** Taken when no ball shows how dark shadows are: one eighth of the tray's light, of the tray's color. */
-export const USUAL_SHADOW: Shadow = { depth: Math.log(1 / 8), redGreen: 0, blueGreen: 0 };
+export const USUAL_SHADOW: Shadow = {
+  depth: Math.log(1 / 8),
+  redGreen: 0,
+  blueGreen: 0,
+  darkest: -3,
+  isRead: false,
+};
+/** Below the shadow's depth beside the ball no shadow reaches, ln units. */
+const BELOW_SHADOW = 0.25;
 const RING = { from: 1.1, to: 1.7 };
 const SECTORS = 24;
 const LEAST_DEPTH = -0.1;
@@ -32,8 +44,11 @@ export function ballShadow(difference: TrayDifference, ball: Circle): Shadow {
     if (middle === undefined || difference.lightness[middle]! >= shadow.depth) continue;
     const dark = along.slice(0, Math.ceil(0.4 * along.length));
     const mean = (field: Float32Array) => dark.reduce((sum, i) => sum + field[i]!, 0) / dark.length;
+    const depth = Math.max(difference.lightness[middle]!, -3);
     shadow = {
-      depth: Math.max(difference.lightness[middle]!, -3),
+      depth,
+      darkest: depth - BELOW_SHADOW,
+      isRead: true,
       redGreen: mean(difference.redGreen),
       blueGreen: mean(difference.blueGreen),
     };

@@ -1,14 +1,19 @@
 import type { Mask, Raster } from '../image/raster';
 import type { Shadow } from './ballShadow';
 import type { LampLines } from './lampLines';
+import { localThickness } from './localThickness';
 import type { TrayDifference } from './trayDifference';
 
 /** Share of a line, from its end toward the lamp on, that is sure to lie on the stone. */
-const STONE_PART = { from: 0.15, to: 0.42 };
+const STONE_PART = { from: 0.15, usualTo: 0.42, mostTo: 0.62 };
+/** What is left to the shadow is this many times the ball's share. */
+const SHADOW_MARGIN = 1.1;
 /** Share of a line, from its far end on, that lies in the stone's shadow if it is dark there. */
 const SHADOW_PART = { from: 0.04, to: 0.16 };
 /** Lines that only graze a stone run near the area's edge: least depth, in shares of the way toward the lamp. */
-const NOT_GRAZING = 0.75;
+const NOT_GRAZING = { usual: 0.75, withBall: 0.6 };
+/** Gaps between shadows are narrow beside the stones: least depth, in shares of the largest disc there. */
+const NOT_GAP = 0.62;
 /** A pixel is dark from this share of full shadow's ln on. */
 const DARK_SHARE = 0.6;
 /** Largest edge strength inside a shadow, ln units per pixel, and color that it may have. */
@@ -26,6 +31,7 @@ const SHADOW_CHROMA = 0.2;
  * @param difference - Departures from the tray.
  * @param edges - Edge strength, ln units per pixel.
  * @param shadow - Full shadow on this tray.
+ * @param shadowShare - Most that a shadow takes of its line.
  * @returns Two masks without common pixels.
  */
 export function lampSideSeeds(
@@ -34,19 +40,32 @@ export function lampSideSeeds(
   difference: TrayDifference,
   edges: Raster,
   shadow: Shadow,
+  shadowShare: number,
 ): { readonly stone: Mask; readonly shade: Mask } {
   const { width, height } = depth;
   const { towardLamp, awayFromLamp } = lines;
+  const thickness = localThickness(depth);
+  const stoneTo = shadow.isRead
+    ? Math.max(STONE_PART.usualTo, Math.min(STONE_PART.mostTo, 1 - SHADOW_MARGIN * shadowShare))
+    : STONE_PART.usualTo;
+  const notGrazing = shadow.isRead ? NOT_GRAZING.withBall : NOT_GRAZING.usual;
   const stone = new Uint8Array(depth.data.length);
   const shade = new Uint8Array(depth.data.length);
   for (let i = 0; i < stone.length; i++) {
     if (depth.data[i] === 0) continue;
     const whole = towardLamp[i]! + awayFromLamp[i]!;
     const share = towardLamp[i]! / whole;
-    const looksShaded = isShaded(difference, edges, shadow, i);
-    const onStone = share > STONE_PART.from && share < STONE_PART.to;
-    if (onStone && !looksShaded && depth.data[i]! > NOT_GRAZING * towardLamp[i]!) stone[i] = 1;
-    if (1 - share > SHADOW_PART.from && 1 - share < SHADOW_PART.to && looksShaded) shade[i] = 1;
+    const onStone = share > STONE_PART.from && share < stoneTo;
+    if (
+      onStone &&
+      !(shadow.isRead && isShaded(difference, edges, shadow, i)) &&
+      depth.data[i]! > notGrazing * towardLamp[i]!
+    ) {
+      const thick = thickness(Math.floor(i / width), i % width);
+      if (depth.data[i]! > NOT_GAP * thick) stone[i] = 1;
+    }
+    if (1 - share > SHADOW_PART.from && 1 - share < SHADOW_PART.to && isShaded(difference, edges, shadow, i))
+      shade[i] = 1;
   }
   return { stone: { width, height, data: stone }, shade: { width, height, data: shade } };
 }

@@ -9,6 +9,8 @@ const FAR_END = { from: 0.06, to: 0.3 };
 const DARK_QUANTILE = 0.25;
 /** Darker than this there is a shadow at all, ln units. */
 const LEAST_DEPTH = -0.1;
+/** Only this far below that depth, ln units, no shadow reaches: some lie deeper under their stones than others. */
+const BELOW_SHADOW = 0.7;
 /** Fewer dark pixels than this tell nothing. */
 const FEWEST_PIXELS = 60;
 
@@ -29,8 +31,11 @@ export function photoShadow(difference: TrayDifference, { towardLamp, awayFromLa
   if (dark.length < FEWEST_PIXELS) return USUAL_SHADOW;
   const quantile = (field: Float32Array, share: number) =>
     Float32Array.from(dark, (i) => field[i]!).sort()[Math.floor(share * dark.length)]!;
+  const depth = Math.max(-3, quantile(difference.lightness, DARK_QUANTILE));
   return {
-    depth: Math.max(-3, quantile(difference.lightness, DARK_QUANTILE)),
+    depth,
+    darkest: depth - BELOW_SHADOW,
+    isRead: false,
     redGreen: quantile(difference.redGreen, 0.5),
     blueGreen: quantile(difference.blueGreen, 0.5),
   };

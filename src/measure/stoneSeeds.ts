@@ -20,8 +20,6 @@ const DARK_COLOR_LEVELS = 2.5;
 const COLOR_IN_SHADOW = 0.35;
 /** Colored light around a stone: share of its color, and how far it reaches, share of the picture's width. */
 const THROWN_COLOR = { share: 0.8, reach: 0.04 };
-/** A stone is taken to be darker than any shadow from this far below the deepest shadow, ln units. */
-const BELOW_SHADOW = 0.25;
 /** Pixels on an edge this many times the tray's usual edge strength are not surely tray. */
 const EDGE_TIMES_USUAL = 4;
 
@@ -49,7 +47,7 @@ export function stoneSeeds(difference: TrayDifference, edges: Raster, shadow: Sh
   const stone = new Uint8Array(width * height);
   for (let i = 0; i < stone.length; i++) {
     const weak = gray + darkColorNoise(difference, i) + THROWN_COLOR.share * thrown[i]!;
-    const light = lightness[i]! > bright || lightness[i]! < shadow.depth - BELOW_SHADOW;
+    const light = lightness[i]! > bright || lightness[i]! < shadow.darkest;
     stone[i] = strong[i]! > 0 || light || chroma[i]! > weak ? 1 : 0;
   }
   const tray = sureTray(difference, chroma, edges, stone);

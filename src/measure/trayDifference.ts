@@ -1,5 +1,5 @@
 import type { Raster } from '../image/raster';
-import { LOG_FLOOR, surfaceAt, type TrayModel } from './trayModel';
+import { surfaceAt, type TrayModel } from './trayModel';
 
 /** How each pixel differs from the bare tray that the model expects there. */
 export interface TrayDifference {
@@ -32,15 +32,16 @@ export function trayDifference(picture: Raster, tray: TrayModel): TrayDifference
   const blueGreen = new Float32Array(count);
   const light = new Float32Array(count);
   const [ofLight, ofRed, ofBlue] = tray.surfaces;
+  const [floorRed, floorGreen, floorBlue] = tray.floor;
   for (let row = 0, i = 0; row < height; row++) {
     const y = row / height - 0.5;
     for (let column = 0; column < width; column++, i++) {
       const x = column / width - 0.5;
-      const green = Math.log(data[3 * i + 1]! + LOG_FLOOR);
+      const green = Math.log(data[3 * i + 1]! + floorGreen);
       light[i] = data[3 * i + 1]!;
       lightness[i] = green - surfaceAt(ofLight, x, y);
-      redGreen[i] = Math.log(data[3 * i]! + LOG_FLOOR) - green - surfaceAt(ofRed, x, y);
-      blueGreen[i] = Math.log(data[3 * i + 2]! + LOG_FLOOR) - green - surfaceAt(ofBlue, x, y);
+      redGreen[i] = Math.log(data[3 * i]! + floorRed) - green - surfaceAt(ofRed, x, y);
+      blueGreen[i] = Math.log(data[3 * i + 2]! + floorBlue) - green - surfaceAt(ofBlue, x, y);
     }
   }
   const { lightnessSd, chromaSd } = tray;

@@ -8,10 +8,12 @@ export interface TrayModel {
   /** Usual size of departures (1.48 × median absolute deviation), of the lightness and of both colors together. */
   readonly lightnessSd: number;
   readonly chromaSd: number;
+  /** Added to red, green and blue before logarithms, so that black does not reach −∞. */
+  readonly floor: readonly [number, number, number];
 }
 
-/** Added to each channel before logarithms, so that black does not reach −∞. */
-export const LOG_FLOOR = 0.004;
+/** What is added before logarithms: a share of the tray's own light, and about two levels of an 8-bit photo in the dark. */
+const FLOOR = { share: 0.02, least: 0.0008 };
 const TERMS = 6;
 const ROUNDS = 6;
 /** Every so many pixels of every so many rows are plenty for six numbers and a median. */
@@ -24,7 +26,11 @@ const FRAME = 0.06;
 const FRAME_PIECES = 6;
 /** Largest departure from the model, in ln units, that can still be tray: its texture, grain and dust. */
 const WIDEST = 0.25;
+/** Light may depart as many times more in the first rounds, until the lamp's falloff is followed. */
+const WIDENED = [3, 2, 1.5];
 const NARROWEST = 0.03;
+/** Light and color that pieces of the frame may differ by and still be of one tray, ln units. */
+const ALIKE = [0.8, 0.15, 0.15] as const;
 
 /** A pixel of the sampled picture: place in the unit frame of the surfaces, and ln G, ln(R/G), ln(B/G). */
 interface Samples {
@@ -43,12 +49,16 @@ interface Samples {
  * @returns The tray's surfaces and its own spread.
  */
 export function trayModel(small: Raster): TrayModel {
-  const samples = sampled(small);
+  const floor = floorOf(small);
+  const samples = sampled(small, floor);
   let tray = commonFrame(samples, small.height / small.width);
   let surfaces = samples.fields.map((field) => fittedSurface(samples, field, tray));
   let residuals = samples.fields.map((field, k) => residual(samples, field, surfaces[k]!));
   for (let round = 0; round < ROUNDS; round++) {
-    const limits = residuals.map((field) => Math.min(WIDEST, Math.max(NARROWEST, 3 * spread(field, tray))));
+    const limits = residuals.map((field, k) => {
+      const widest = k === 0 ? WIDEST * (WIDENED[round] ?? 1) : WIDEST;
+      return Math.min(widest, Math.max(NARROWEST, 3 * spread(field, tray)));
+    });
     tray = tray.map((_, i) => (residuals.every((field, k) => Math.abs(field[i]!) < limits[k]!) ? 1 : 0));
     surfaces = samples.fields.map((field) => fittedSurface(samples, field, tray));
     residuals = samples.fields.map((field, k) => residual(samples, field, surfaces[k]!));
@@ -58,7 +68,23 @@ export function trayModel(small: Raster): TrayModel {
     surfaces: surfaces as [Float64Array, Float64Array, Float64Array],
     lightnessSd: lightnessSd!,
     chromaSd: Math.hypot(redSd!, blueSd!),
+    floor,
   };
+}
+
+/** A share of the median light of the picture's frame, channel by channel. */
+function floorOf({ width, height, data }: Raster): [number, number, number] {
+  const margin = Math.max(1, Math.round(FRAME * Math.min(width, height)));
+  const places: number[] = [];
+  for (let row = 0; row < height; row++) {
+    const isEdgeRow = row < margin || row >= height - margin;
+    for (let column = 0; column < width; column++) {
+      if (isEdgeRow || column < margin || column >= width - margin) places.push(3 * (row * width + column));
+    }
+  }
+  const floor = (c: number) =>
+    FLOOR.least + FLOOR.share * median(Float32Array.from(places, (i) => data[i + c]!));
+  return [floor(0), floor(1), floor(2)];
 }
 
 /** Value of a surface at a place in the picture, x and y from −½ to ½. */
@@ -67,7 +93,7 @@ export function surfaceAt(surface: Float64Array, x: number, y: number): number {
   return one + (sx + sxx * x + sxy * y) * x + (sy + syy * y) * y;
 }
 
-function sampled({ width, height, data }: Raster): Samples {
+function sampled({ width, height, data }: Raster, [ofRed, ofGreen, ofBlue]: TrayModel['floor']): Samples {
   const columns = Math.ceil(width / SAMPLE_STEP);
   const count = columns * Math.ceil(height / SAMPLE_STEP);
   const [x, y, light, red, blue] = Array.from({ length: 5 }, () => new Float32Array(count));
@@ -77,9 +103,9 @@ function sampled({ width, height, data }: Raster): Samples {
     const i = 3 * (row * width + column);
     x![k] = column / width - 0.5;
     y![k] = row / height - 0.5;
-    light![k] = Math.log(data[i + 1]! + LOG_FLOOR);
-    red![k] = Math.log(data[i]! + LOG_FLOOR) - light![k]!;
-    blue![k] = Math.log(data[i + 2]! + LOG_FLOOR) - light![k]!;
+    light![k] = Math.log(data[i + 1]! + ofGreen);
+    red![k] = Math.log(data[i]! + ofRed) - light![k]!;
+    blue![k] = Math.log(data[i + 2]! + ofBlue) - light![k]!;
   }
   return { x: x!, y: y!, fields: [light!, red!, blue!] };
 }
@@ -100,7 +126,9 @@ function commonFrame({ x, y, fields }: Samples, aspect: number): Uint8Array {
   let most = 0;
   for (const piece of pieces.values()) {
     const color = fields.map((field) => median(Float32Array.from(piece, (i) => field[i]!)));
-    const alike = frame.filter((i) => fields.every((field, k) => Math.abs(field[i]! - color[k]!) < WIDEST));
+    const alike = frame.filter((i) =>
+      fields.every((field, k) => Math.abs(field[i]! - color[k]!) < ALIKE[k]!),
+    );
     if (alike.length > most) [common, most] = [alike, alike.length];
   }
   const tray = new Uint8Array(x.length);
