@@ -74,12 +74,23 @@ function ridgePixels({ width, height, data }: Raster, inner: Mask, scale: number
     if (!inside || strength < LEVELS[0]!) return;
     const acrossRight = Math.cos(angles[i]!);
     const acrossDown = Math.sin(angles[i]!);
-    const step = Math.round(acrossDown) * width + Math.round(acrossRight);
-    if (strength < (strengths[i + step] ?? 0) || strength <= (strengths[i - step] ?? 0)) return;
     const row = Math.floor(i / width);
+    const beside = (sign: 1 | -1) =>
+      between(strengths, width, row + sign * acrossDown, i - row * width + sign * acrossRight);
+    if (strength < beside(1) || strength <= beside(-1)) return;
     ridge.set(i, { row, column: i - row * width, acrossDown, acrossRight, strength });
   });
   return ridge;
+}
+
+/** Bilinear reading. */
+function between(values: Float32Array, width: number, row: number, column: number): number {
+  const i = Math.floor(row) * width + Math.floor(column);
+  const y = row - Math.floor(row);
+  const x = column - Math.floor(column);
+  const upper = (1 - x) * (values[i] ?? 0) + x * (values[i + 1] ?? 0);
+  const lower = (1 - x) * (values[i + width] ?? 0) + x * (values[i + width + 1] ?? 0);
+  return (1 - y) * upper + y * lower;
 }
 
 /** Ridge pixels gathered into lines; neighbors up to `reach` pixels apart belong together when they run alike. */

@@ -2,27 +2,27 @@ import type { LineSigns } from './lineSigns';
 
 /**
  * Log odds of a fracture; fitted (logistic regression) to the 36 true fractures and the bands and veins of the
- * sample scenes coarse, mid, polished and close-up and three development scenes. Scene left out by scene it
+ * sample scenes coarse, mid, polished and close-up and one development scene. Scene left out by scene it
  * named nine of ten fractures.
  */
 const ODDS = {
-  start: -13.6,
+  start: -14.2,
   /** Per ln of depth: a fracture is a slot that hardly any light leaves. */
-  depth: 2.5,
+  depth: 2.85,
   /** Per ln of length in mm, up to the most. */
-  length: 3.1,
+  length: 4,
   mostLengthMm: 9,
   /** Per ln of the hue's distance from shade (plus 0.006): a vein has a hue of its own. */
-  hueOff: -1.6,
+  hueOff: -1.5,
   /** Per unit of chromaticity between the two sides, up to the most: a band's edge parts two colors. */
-  sidesHue: -16,
+  sidesHue: -15,
   mostSidesHue: 0.15,
   /** Per share of the line that keeps its depth. */
-  constancy: 4,
+  constancy: 3.6,
   /** Per ln of the length of other lines as deep, mm per cm² (plus 1): bands and veins come in crowds. */
   crowd: -2,
   /** Per share of the length that the ends lie apart: the outline of a grain closes. */
-  stretch: 2.5,
+  stretch: 2.4,
 };
 
 /**
