@@ -239,7 +239,8 @@ function drawLamp(p: Float64Array, sample: DiscSample, turnRad: LampTurn): Float
     const y = scale * (up[0] * nx + up[1] * ny + up[2] * nz);
     fine[i] = lobe(x, y, NEARLY_MIRROR);
   }
-  blurGaussian(fine, side * q, side * q, Math.exp(p[4]!) * q);
+  // On what is no ball the blur can run away; beyond half the window it changes nothing but the time taken.
+  blurGaussian(fine, side * q, side * q, Math.min(side / 2, Math.exp(p[4]!)) * q);
   const model = new Float64Array(side * side).fill(p[5]!);
   const share = Math.exp(p[3]!) / (q * q);
   for (let y = 0, i = 0; y < side * q; y++) {

@@ -12,8 +12,9 @@ export interface BallCandidate extends Circle {
 const RADIUS_RANGE = { leastPx: 7, mostShare: 0.3 };
 const RADIUS_STEP = 1.1;
 const ANGLES = 48;
-/** Bright spots looked at. */
+/** Bright spots looked at, and how far they lie apart: a clipped highlight is a plateau, of which one pixel stands for all. */
 const MOST_SPOTS = 24;
+const SPOTS_APART_PX = 6;
 /** The highlight of a lamp up to 75° off the camera lies within 0.61 radii of the center; the ball's is sought as far. */
 const HIGHLIGHT_REACH = 0.66;
 /** Step in ln radiance that counts as a full edge. */
@@ -56,7 +57,12 @@ function brightSpots(light: Raster): { row: number; column: number }[] {
       if (value > 1.8 * around) spots.push({ row: y, column: x, value });
     }
   }
-  return spots.sort((a, b) => b.value - a.value).slice(0, MOST_SPOTS);
+  const kept: typeof spots = [];
+  for (const spot of spots.sort((a, b) => b.value - a.value)) {
+    if (kept.length === MOST_SPOTS) break;
+    if (!kept.some((other) => distance(other, spot) < SPOTS_APART_PX)) kept.push(spot);
+  }
+  return kept;
 }
 
 function neighborhoodMax(data: Float32Array, i: number, width: number): number {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { readBall } from '../../src/analysis/readBall';
 import { shrinkPhoto } from '../../src/image/shrinkPhoto';
-import { drawTray, TRAY_BALL, TRAY_PX_PER_MM } from '../helpers/drawTray';
+import { drawTray, TRAY_BALL, TRAY_PX_PER_MM, TRAY_STONES } from '../helpers/drawTray';
 
 const photo = drawTray([TRAY_BALL]);
 const small = shrinkPhoto(photo, 900);
@@ -28,6 +28,13 @@ it('takes a pointing finger anywhere on the ball, and none beside it', () => {
   const pointed = readBall(photo, small, [truth.row - 30, truth.column + 25])!.ball;
   expect(Math.abs(pointed.radiusPx / radiusPx - 1)).toBeLessThan(0.01);
   expect(readBall(photo, small, [truth.row - 200, truth.column + 300])).toBeNull();
+});
+
+it('finds the ball in a photo taken so bright that a polished stone has more clipped pixels than the ball', () => {
+  const bright = drawTray([TRAY_BALL, TRAY_STONES[0]!], { blurPx: 0.9, exposure: 3 });
+  const { ball, lamp } = readBall(bright, shrinkPhoto(bright, 900), null)!;
+  expect(Math.abs(ball.radiusPx / radiusPx - 1)).toBeLessThan(0.02);
+  expect(lamp.clippedShare).toBeGreaterThan(0.5);
 });
 
 it('finds nothing in an empty tray', () => {
