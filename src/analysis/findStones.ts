@@ -1,4 +1,4 @@
-import type { Box, Mask, Raster } from '../image/raster';
+import type { Mask, Raster } from '../image/raster';
 import type { Circle } from '../measure/circleFit';
 import { cheapestMarker } from '../vision/cheapestMarker';
 import { labelComponents } from '../vision/labelComponents';
@@ -6,6 +6,7 @@ import type { OpenCv } from '../vision/openCv';
 import { openMask } from '../vision/openMask';
 import { fillHoles } from './fillHoles';
 import { type LampSide, markStones, STONE } from './markStones';
+import { type BoxedMask, cutOut, regrowStones } from './regrowStones';
 import { splitTouching } from './splitTouching';
 
 export type { LampSide } from './markStones';
@@ -20,10 +21,7 @@ const LEAST_OUTLINE = 0.6;
 const CLEAR_EDGE = 6;
 
 /** A stone's mask and where in the picture it lies. */
-export interface StonePiece {
-  readonly box: Box;
-  /** Of the box's size. */
-  readonly mask: Mask;
+export interface StonePiece extends BoxedMask {
   /** The whole picture in which it was found: RGB in linear light. */
   readonly picture: Raster;
 }
@@ -48,20 +46,29 @@ export function findStones(
 ): StonePiece[] {
   const { width, height } = small;
   const { markers, edges } = markStones(cv, small, ball, lampSide);
-  const labels = cheapestMarker(crossingCost(edges), markers);
+  const cost = crossingCost(edges);
+  const labels = cheapestMarker(cost, markers);
   const found: Mask = { width, height, data: Uint8Array.from(labels, (label) => (label === STONE ? 1 : 0)) };
-  const whole = openMask(cv, fillHoles(cv, found), 2);
   const leastPx = LEAST_STONE_SHARE * width * height;
-  const { labels: pieces, components } = labelComponents(cv, whole);
+  const first = separatePieces(cv, openMask(cv, fillHoles(cv, found), 2), leastPx);
+  return regrowStones(cv, first, markers, cost)
+    .filter(({ mask }) => countInside(mask) >= leastPx)
+    .map((piece) => ({ ...piece, picture: small }))
+    .filter((piece) => hasOutline(piece, edges));
+}
+
+function separatePieces(cv: OpenCv, whole: Mask, leastPx: number): BoxedMask[] {
+  const { labels, components } = labelComponents(cv, whole);
   return components
     .filter((component) => component.areaPx >= leastPx)
     .flatMap(({ label, box }) => {
-      const mask = cutOut(pieces, label, width, box);
-      return splitTouching(cv, mask).map((piece) => ({ box, mask: piece, picture: small }));
+      const piece = cutOut(labels, label, whole.width, box);
+      return splitTouching(cv, piece.mask).map((mask) => ({ box, mask }));
     })
-    .filter(({ mask }) => mask.data.reduce((sum, inside) => sum + inside, 0) >= leastPx)
-    .filter((piece) => hasOutline(piece, edges));
+    .filter(({ mask }) => countInside(mask) >= leastPx);
 }
+
+const countInside = (mask: Mask) => mask.data.reduce((sum, inside) => sum + inside, 0);
 
 /** A stone ends at an edge nearly all around; a stain or a patch of colored light fades away. */
 function hasOutline({ box, mask }: StonePiece, edges: Raster): boolean {
@@ -99,13 +106,4 @@ const usualEdge = (edges: Raster) => edges.data.slice().sort()[edges.data.length
 export function crossingCost(edges: Raster): Raster {
   const scale = 1 / (EDGE_TIMES_USUAL * usualEdge(edges) + 1e-6);
   return { ...edges, data: edges.data.map((edge) => STEP_COST + (scale * edge) ** 2) };
-}
-
-function cutOut(labels: Int32Array, wanted: number, pictureWidth: number, box: Box): Mask {
-  const data = new Uint8Array(box.width * box.height);
-  for (let y = 0, i = 0; y < box.height; y++) {
-    const from = (box.row + y) * pictureWidth + box.column;
-    for (let x = 0; x < box.width; x++, i++) data[i] = labels[from + x] === wanted ? 1 : 0;
-  }
-  return { width: box.width, height: box.height, data };
 }

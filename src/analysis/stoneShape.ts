@@ -1,4 +1,3 @@
-import type { Mask } from '../image/raster';
 import { simplifyOutline } from '../measure/simplifyOutline';
 import { outwardNormals, signedArea, smoothOutline } from '../measure/smoothOutline';
 import { snapOutline } from '../measure/snapOutline';
@@ -8,6 +7,7 @@ import { outerOutline } from '../vision/outerOutline';
 import { smallestRectangle } from '../vision/smallestRectangle';
 import { closeByDisc, openByDisc } from './discMorphology';
 import type { StonePiece } from './findStones';
+import { widened } from './regrowStones';
 import type { PixelPoint } from './report';
 
 /** A stone's place and size in the photo. */
@@ -43,10 +43,10 @@ function rounded(cv: OpenCv, piece: StonePiece): PixelPoint[] {
   const halfWidth = depth.reduce((most, value) => Math.max(most, value), 0);
   const area = piece.mask.data.reduce((sum, inside) => sum + inside, 0);
   const bay = BAY_SHARE * Math.sqrt(area / Math.PI);
-  const wide = withMargin(piece, Math.ceil(2 * bay) + 3);
+  const wide = widened(piece, Math.ceil(2 * bay) + 3);
   const body = openByDisc(cv, wide.mask, SPUR_SHARE * halfWidth);
   const rim = outerOutline(cv, closeByDisc(cv, body, bay));
-  return rim.map(([row, column]): PixelPoint => [row + wide.row, column + wide.column]);
+  return rim.map(([row, column]): PixelPoint => [row + wide.box.row, column + wide.box.column]);
 }
 
 /** The smooth line along the mask's edge, half a pixel outside its rim pixels, moved onto the picture's edge. */
@@ -64,17 +64,6 @@ function onEdge(rim: readonly PixelPoint[], picture: StonePiece['picture']): Pix
       Math.min(picture.width - 0.5, Math.max(-0.5, column)),
     ],
   );
-}
-
-function withMargin({ box, mask }: StonePiece, margin: number) {
-  const width = box.width + 2 * margin;
-  const height = box.height + 2 * margin;
-  const data = new Uint8Array(width * height);
-  for (let y = 0; y < box.height; y++) {
-    data.set(mask.data.subarray(y * box.width, (y + 1) * box.width), (y + margin) * width + margin);
-  }
-  const wider: Mask = { width, height, data };
-  return { mask: wider, row: box.row - margin, column: box.column - margin };
 }
 
 /** Center of gravity of a polygon's area. */
