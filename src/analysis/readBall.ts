@@ -17,6 +17,8 @@ export interface BallReading {
   readonly lamp: BallLamp;
 }
 
+type RimmedReading = BallReading & { readonly onCircle: number };
+
 /** Candidates looked at closely. */
 const TRIED = 6;
 /** Share of the rays around the ball that must meet its circle: about half lie in its own shadow or against stones. */
@@ -38,20 +40,24 @@ export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | nu
   const { factor } = small;
   const full = (at: number) => (at + 0.5) * factor - 0.5;
   const nearSmall = near && { row: (near[0] + 0.5) / factor - 0.5, column: (near[1] + 0.5) / factor - 0.5 };
-  let best: (BallReading & { readonly onCircle: number }) | null = null;
+  let best: RimmedReading | null = null;
+  let beat = LEAST_ON_CIRCLE;
   for (const candidate of findBall(luminance(small.raster), nearSmall).slice(0, TRIED)) {
     const start = {
       row: full(candidate.row),
       column: full(candidate.column),
       radiusPx: candidate.radiusPx * factor,
     };
-    const reading = readAt(photo, start);
-    if (reading && reading.onCircle > (best?.onCircle ?? LEAST_ON_CIRCLE)) best = reading;
+    const reading = readAt(photo, start, beat);
+    if (!reading) continue;
+    best = reading;
+    beat = reading.onCircle;
   }
   return best;
 }
 
-function readAt(photo: Photo, start: Circle): (BallReading & { readonly onCircle: number }) | null {
+/** Reads the ball near a circle; null unless more of its rim than `beat` lies on a circle and it holds a lamp. */
+function readAt(photo: Photo, start: Circle, beat: number): RimmedReading | null {
   const size = { width: photo.widthPx, height: photo.heightPx };
   const box = boxAround(start, CROP_RADII * start.radiusPx, size);
   const crop = cropLinear(photo, box);
@@ -60,7 +66,7 @@ function readAt(photo: Photo, start: Circle): (BallReading & { readonly onCircle
     row: start.row - box.row,
     column: start.column - box.column,
   });
-  if (!rim) return null;
+  if (!rim || rim.onCircle <= beat) return null;
   const view = viewDirection(photo, rim.row + box.row, rim.column + box.column);
   const first = ballLamp(crop, rim, view);
   if (!first || first.blurPx > MOST_BLUR * rim.radiusPx) return null;

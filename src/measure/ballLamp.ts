@@ -164,10 +164,9 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
     normalAt,
   };
   const round = fitShape(sample, spot.peak, null, start);
-  const squares = [0, Math.PI / 8, Math.PI / 4, (3 * Math.PI) / 8].map((turn) =>
-    fitShape(sample, spot.peak, turn, start),
-  );
-  const square = squares.reduce((best, fit) => (fit.cost < best.cost ? fit : best));
+  const square = fitShape(sample, spot.peak, bestTurn(sample, round.parameters), [
+    ...round.parameters.slice(0, 6),
+  ]);
   const { parameters: p, turnRad } = square.cost < SQUARE_GAIN * round.cost ? square : round;
   const inside = Math.PI * spot.radiusPx ** 2;
   const clipped = measured.reduce((sum, value) => sum + (value >= CLIPPED_FROM ? 1 : 0), 0);
@@ -201,6 +200,15 @@ interface DiscSample {
   readonly left: number;
   readonly normals: Float64Array;
   readonly normalAt: NormalAt;
+}
+
+/** Turn at which a square with the round lamp's size and place fits best. */
+function bestTurn(sample: DiscSample, round: Float64Array): number {
+  const misfit = (turn: number) =>
+    drawLamp(round, sample, turn).reduce((sum, value, i) => sum + (value - sample.measured[i]!) ** 2, 0);
+  const turns = Array.from({ length: 12 }, (_, k) => (k * Math.PI) / 24);
+  const misfits = turns.map(misfit);
+  return turns[misfits.indexOf(Math.min(...misfits))]!;
 }
 
 /** Fits row, column, ln slope, ln height, ln blur, floor, and for a square lamp its turn. */
