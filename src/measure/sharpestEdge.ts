@@ -3,6 +3,8 @@ import { samplePixel } from './samplePixel';
 
 /** Share of the pixels, steepest first, that are looked at, and how many of them at most. */
 const STEEPEST = { share: 0.004, most: 1500 };
+/** Flatter places are no edge, ln units per pixel. */
+const LEAST_SLOPE = 0.01;
 /** Profiles reach this far to both sides of a steep pixel. */
 const REACH_PX = 14;
 /** The sharp edges decide: tenth percentile of all widths. */
@@ -21,19 +23,36 @@ export function sharpestEdge(light: Raster): number | null {
   const { width, height } = light;
   const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0) + 0.01)) };
   const at = (row: number, column: number) => logLight.data[row * width + column]!;
-  const steep: { row: number; column: number; down: number; right: number; slope: number }[] = [];
+  const slopes = new Float32Array(width * height);
   for (let row = 1; row < height - 1; row++) {
     for (let column = 1; column < width - 1; column++) {
       const down = (at(row + 1, column) - at(row - 1, column)) / 2;
       const right = (at(row, column + 1) - at(row, column - 1)) / 2;
-      const slope = Math.hypot(down, right);
-      if (slope > 0.01) steep.push({ row, column, down: down / slope, right: right / slope, slope });
+      slopes[row * width + column] = Math.sqrt(down * down + right * right);
     }
   }
-  steep.sort((a, b) => b.slope - a.slope);
-  const kept = steep.slice(0, Math.min(STEEPEST.most, Math.ceil(STEEPEST.share * width * height)));
+  const kept = steepest(slopes, Math.min(STEEPEST.most, Math.ceil(STEEPEST.share * width * height))).map(
+    (i) => {
+      const row = Math.floor(i / width);
+      const column = i % width;
+      const slope = slopes[i]!;
+      const down = (at(row + 1, column) - at(row - 1, column)) / 2 / slope;
+      const right = (at(row, column + 1) - at(row, column - 1)) / 2 / slope;
+      return { row, column, down, right, slope };
+    },
+  );
   const widths = kept.map((edge) => edgeWidth(logLight, edge)).sort((a, b) => a - b);
   return widths[Math.floor(QUANTILE * widths.length)] ?? null;
+}
+
+/** Places of the largest slopes, at most `count`, none below the least edge. */
+function steepest(slopes: Float32Array, count: number): number[] {
+  const limit = Math.max(LEAST_SLOPE, slopes.slice().sort()[slopes.length - count] ?? 0);
+  const places: number[] = [];
+  slopes.forEach((slope, i) => {
+    if (slope >= limit && places.length < count) places.push(i);
+  });
+  return places;
 }
 
 /** σ of the edge through a steep pixel, from its height between the nearest turning points and its slope. */
