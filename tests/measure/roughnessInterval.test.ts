@@ -42,9 +42,9 @@ it('widens with the noise', () => {
   expect(widths[2]!).toBeGreaterThan(1.1 * widths[1]!);
 });
 
-it('stays below one where a faint lobe drowns in noise', () => {
+it('is wide, and stays within what can be measured, where a faint lobe drowns in noise', () => {
   const { low, high } = interval({ alpha: 0.5, noise: 0.05 });
-  expect(low).toBeGreaterThan(0.0015);
+  expect(low).toBeGreaterThanOrEqual(0.0015);
   expect(high).toBeLessThanOrEqual(1);
   expect(high / low).toBeGreaterThan(2);
 });
