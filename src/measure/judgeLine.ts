@@ -9,6 +9,12 @@ const ODDS = {
   start: -14.2,
   /** Per ln of depth: a fracture is a slot that hardly any light leaves. */
   depth: 2.85,
+  /**
+   * Per ln unit of depth that a line falls short of an open slot's: it is rather a groove of grinding, half open to
+   * the light (sound and cracked ground tiles, photographed, lie on either side).
+   */
+  shallow: -15,
+  slotDepth: 0.5,
   /** Per ln of length in mm, up to the most. */
   length: 4,
   mostLengthMm: 9,
@@ -37,6 +43,7 @@ export function judgeLine(signs: LineSigns, crowdMmPerCm2: number): number {
   const odds =
     ODDS.start +
     ODDS.depth * Math.log(Math.max(0.1, signs.depth)) +
+    ODDS.shallow * Math.max(0, ODDS.slotDepth - signs.depth) +
     ODDS.length * Math.log(Math.min(ODDS.mostLengthMm, signs.lengthMm)) +
     ODDS.hueOff * Math.log(signs.hueOff + 0.006) +
     ODDS.sidesHue * Math.min(ODDS.mostSidesHue, signs.sidesHue) +

@@ -93,15 +93,20 @@ function deviation(values: readonly number[]): number {
   return Math.sqrt(mean(values.map((value) => (value - middle) ** 2)));
 }
 
-/** Blur draws out a line's ends and stair steps double some pixels; on drawn lines that adds about this much. */
-const DRAWN_OUT = 1.08;
-
-/** One pixel of a thin line at an angle stands for one step along its steeper axis. */
-const lengthPx = (pixels: readonly LinePixel[]) =>
-  pixels.reduce(
-    (sum, { acrossDown, acrossRight }) => sum + 1 / Math.max(Math.abs(acrossDown), Math.abs(acrossRight)),
-    0,
-  ) / DRAWN_OUT;
+/**
+ * Length of a thin line. One pixel stands for one step along the axis nearer to the line's direction; where the
+ * line is two pixels thick across that axis, each counts half.
+ */
+function lengthPx(pixels: readonly LinePixel[]): number {
+  const taken = new Set(pixels.map(({ row, column }) => `${row} ${column}`));
+  return pixels.reduce((sum, { row, column, acrossDown, acrossRight }) => {
+    const isSteep = Math.abs(acrossRight) > Math.abs(acrossDown);
+    const beside = [-1, 1].filter((step) =>
+      taken.has(isSteep ? `${row} ${column + step}` : `${row + step} ${column}`),
+    );
+    return sum + 1 / (1 + beside.length) / Math.max(Math.abs(acrossDown), Math.abs(acrossRight));
+  }, 0);
+}
 
 function extentPx(pixels: readonly LinePixel[]): number {
   let most = 0;
