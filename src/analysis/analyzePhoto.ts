@@ -162,7 +162,7 @@ function inReadingOrder<T extends { readonly shape: { readonly center: PixelPoin
 }
 
 /** A photo whose sharpest edge is blurred by more than this is refused, pixels of the small picture. */
-const MOST_BLUR_PX = 1.7;
+const MOST_BLUR_PX = 2.4;
 /** Camera blur on the stones above which near-mirrors become uncertain, mm. */
 const WARNED_BLUR_MM = 0.15;
 /** Share of the ball's highlight at the camera's limit above which the mirror's radiance is only a lower bound. */

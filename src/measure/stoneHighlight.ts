@@ -3,8 +3,8 @@ import type { Mask, Raster } from '../image/raster';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import type { LampTurn } from '../optics/lampLobe';
 import type { Vector } from '../optics/vector';
+import { behavesLikeLamp } from './behavesLikeLamp';
 import { clippedPixels } from './clippedPixels';
-import { colorSpread } from './colorSpread';
 import { colorWeights } from './colorWeights';
 import { type HighlightCandidate, highlightCandidates } from './highlightCandidates';
 import { type FitEffort, type HighlightFit, type HighlightProblem, highlightFit } from './highlightFit';
@@ -12,6 +12,7 @@ import { EVEN_CURVATURE, type HighlightWindow, type LobeShape } from './highligh
 import { type HighlightPlace, highlightPlace } from './highlightPlace';
 import { highlightWindow } from './highlightWindow';
 import { lobeHalfWidth } from './lobeHalfWidth';
+import { looksLikeSpeck } from './looksLikeSpeck';
 
 /** Lamp and camera as a stone's highlight needs them. */
 export interface HighlightLight {
@@ -36,24 +37,13 @@ export interface StoneHighlight {
 export const SEARCH_INDEX = 1.54;
 
 /** Curvature expected of a stone with silhouette radius 1: flatter than a ball, facets flatter still. */
-const CURVATURE_PRIOR = { mean: Math.log(0.75), sd: 0.7 };
+export const CURVATURE_PRIOR = { mean: Math.log(0.75), sd: 0.7 };
 /** A lobe as wide as the stone is bent by the stone's mean curvature, which its silhouette tells much better. */
 const WHOLE_STONE_CURVATURE_SD = 0.05;
 /** Spread of the mirror radiance's logarithm from ball to stone: exposure noise, lamp falloff, ball's index. */
 const AMPLITUDE_SD = 0.05;
 /** How far from the expected place a highlight may lie, standard deviation in radii of the stone. */
 const PLACE_SD = 0.4;
-/**
- * A true highlight's strength differs among the color channels by at most so much of its mean; not asked of
- * lobes so low that the stone's own shading is in the way, since those are fitted in the mix without its color.
- */
-const COLOR_SPREAD = { most: 0.28, leastShare: 0.05 };
-/** The pattern around a highlight, as a robust standard deviation, is at most this share of a high or low lobe's height. */
-const PATTERN = { high: 0.3, low: 0.22 };
-/** A low lobe on a spot this much flatter than the stone, ln units, is the stone's own shading. */
-const SHADING = { share: 0.2, curvature: -0.45 };
-/** A low lobe on a spot bent this much more than the stone, or this unevenly, ln units, is a glint on a rim or ridge. */
-const GLINT = { share: 0.4, curvature: 1.1, stretch: 1.1, lowStretch: 0.8 };
 /**
  * Mixes of the channels: each serves lobes from that height on, share of a perfect polish, and lets pass a
  * pattern of that share, since turning down weak colors brings in color noise and color blur.
@@ -96,7 +86,8 @@ export function stoneHighlight(stone: Raster, mask: Mask, light: HighlightLight)
   for (const { problem, fit } of quick.slice(0, FINALISTS)) {
     const effort = heightShare(scene, fit.shape) > NEAR_MIRROR_SHARE ? NEAR_MIRROR : THOROUGH;
     const found = fitFrom(scene, fit.shape, placeInCrop(problem.window, fit.shape), effort, 2);
-    if (found && evidence(scene, found) > (best ? evidence(scene, best) : 0)) best = found;
+    if (!found || looksLikeSpeck(found)) continue;
+    if (evidence(scene, found) > (best ? evidence(scene, best) : 0)) best = found;
   }
   return best;
 }
@@ -240,25 +231,12 @@ function isInside(window: HighlightWindow, { row, column, mean }: LobeShape): bo
   return inside && Number.isFinite(mean);
 }
 
-/** Whether color and curvature allow a spot to be the lamp's image on this stone. */
-function behavesLikeLamp(scene: Scene, { fit, problem: { window } }: StoneHighlight): boolean {
-  const share = heightShare(scene, fit.shape);
-  const height = fit.amplitude * (Math.max(...fit.lobe) - Math.min(...fit.lobe));
-  if (fit.residualSd > (share < GLINT.share ? PATTERN.low : PATTERN.high) * height) return false;
-  const curved = fit.shape.mean + Math.log(scene.expected.radiusPx) - CURVATURE_PRIOR.mean;
-  const streak = Math.hypot(fit.shape.stretch, fit.shape.skew);
-  const mostStretch = share < COLOR_SPREAD.leastShare ? GLINT.lowStretch : GLINT.stretch;
-  if (share < GLINT.share && (curved > GLINT.curvature || streak > mostStretch)) return false;
-  if (share < SHADING.share && curved < SHADING.curvature) return false;
-  return share < COLOR_SPREAD.leastShare || colorSpread(scene.stone, window, fit) < COLOR_SPREAD.most;
-}
-
 /**
  * How much a highlight explains beyond what it leaves over, where its lobe stands out, photo pixels times
  * radiance²; less when it lies where the stone does not face halfway between lamp and camera.
  */
 function evidence(scene: Scene, found: StoneHighlight): number {
-  if (!behavesLikeLamp(scene, found)) return 0;
+  if (!behavesLikeLamp(scene.stone, found, scene.light, scene.expected.radiusPx)) return 0;
   const {
     fit,
     problem: { window },

@@ -87,6 +87,7 @@ function assumedRig(): Rig {
     light: { direction: [0, Math.sin(off), Math.cos(off)], angularDiameterDeg: LAMP.diameterDeg },
     lampRadiance: Math.PI / (solidAngle * Math.cos(off)),
     sourceSlope: Math.tan(radians(LAMP.diameterDeg / 4)),
+    lampTurnRad: null,
     blurPx: 0.7,
   };
 }
