@@ -11,6 +11,8 @@ const COLOR_SPREAD = { most: 0.28, leastShare: 0.05 };
 const PATTERN = { high: 0.3, low: 0.22 };
 /** A low lobe on a spot this much flatter than the stone, ln units, is the stone's own shading. */
 const SHADING = { share: 0.2, curvature: -0.45 };
+/** A lobe lower than this share of the stone's own light beside it can be made by the stone's shading as well. */
+const LEAST_CONTRAST = 0.5;
 /** A low lobe on a spot bent this much more than the stone, or this unevenly, ln units, is a glint on a rim or ridge. */
 const GLINT = { share: 0.4, curvature: 1.1, stretch: 1.1, lowStretch: 0.8 };
 
@@ -35,6 +37,8 @@ export function behavesLikeLamp(
   const streak = Math.hypot(fit.shape.stretch, fit.shape.skew);
   const mostStretch = share < COLOR_SPREAD.leastShare ? GLINT.lowStretch : GLINT.stretch;
   if (share < GLINT.share && (curved > GLINT.curvature || streak > mostStretch)) return false;
-  if (share < SHADING.share && curved < SHADING.curvature) return false;
+  const row = Math.round(fit.shape.row);
+  const body = fit.body[row * window.width + Math.round(fit.shape.column)] ?? 0;
+  if (share < SHADING.share && (curved < SHADING.curvature || height < LEAST_CONTRAST * body)) return false;
   return share < COLOR_SPREAD.leastShare || colorSpread(stone, window, fit) < COLOR_SPREAD.most;
 }

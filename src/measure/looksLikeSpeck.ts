@@ -6,8 +6,11 @@ import type { StoneHighlight } from './stoneHighlight';
 const BELL_SHAPED_BELOW = 0.7;
 /** Roughness of the disc that stands for a speck, in lamp radii: an edge as sharp as the camera shows. */
 const SHARP = 0.02;
-/** A spot is a speck when a sharp disc of any height leaves over less than this share of what the lobe does. */
-const BETTER = 0.9;
+/**
+ * A spot is a speck unless a sharp disc of any height leaves over more than so many times what the lobe does. On the
+ * development scenes true lobes were at 1.3 and above, bands, orbs and pale clasts at 1.2 and below.
+ */
+const LEAST_GAIN = 1.2;
 
 /**
  * Whether a spot is a pale speck of mineral and no highlight.
@@ -29,5 +32,5 @@ export function looksLikeSpeck({ fit, problem }: StoneHighlight): boolean {
     prior: { ...prior, amplitude, amplitudeSd: 1, curvatureMean: mean, curvatureSd: 1 },
   };
   const disc = refit(speck, { ...fit, amplitude, shape: { ...fit.shape, mean } }, SHARP * a);
-  return disc.cost < BETTER * fit.cost;
+  return disc.cost < LEAST_GAIN * fit.cost;
 }

@@ -246,7 +246,9 @@ function evidence(scene: Scene, found: StoneHighlight): number {
   let sum = 0;
   for (let i = 0; i < fit.lobe.length; i++) {
     if (window.use[i] === 0 || fit.lobe[i]! < 0.25 * highest) continue;
-    const lobe = fit.amplitude * (fit.lobe[i]! - lowest);
+    const whole = fit.amplitude * (fit.lobe[i]! - lowest);
+    // A clipped pixel proves no more light than it shows.
+    const lobe = window.use[i] === 2 ? Math.min(whole, window.values[i]! - fit.body[i]!) : whole;
     const left = window.values[i]! - fit.body[i]! - fit.amplitude * fit.lobe[i]!;
     sum += lobe * lobe - 3 * (window.use[i] === 2 ? Math.max(0, left) : left) ** 2;
   }
