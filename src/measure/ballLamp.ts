@@ -34,6 +34,8 @@ const OVERSAMPLING = 3;
 const NEARLY_MIRROR = 0.02;
 /** A lamp is taken for square when that fits so much better, share of the round lamp's cost. */
 const SQUARE_GAIN = 0.85;
+/** Share of the bright half of a highlight that is clipped, above which only its outline counts. */
+const WASHED_OUT = 0.5;
 /** Noise of a highlight's pixels: absolute, and share of the peak. */
 const MEASURED_SD = { radiance: 0.004, share: 0.01 };
 /** ln of the expected blur, pixels, and its spread: cameras and JPEG rarely leave the range from 0.3 to 2. */
@@ -223,7 +225,10 @@ function fitShape(sample: DiscSample, peak: number, turn: LampTurn, start: reado
     }
     into[measured.length] = (p[4]! - BLUR_PRIOR.mean) / BLUR_PRIOR.sd;
   };
-  const steps = [0.05, 0.05, 0.02, 0.02, 0.02, 0.001, turn === null ? 0 : 0.02];
+  // Where most of the disc is clipped, height and blur cannot be told apart: the blur stays at the usual one.
+  const clipped = measured.filter((value) => value >= CLIPPED_FROM).length;
+  const isWashedOut = clipped > WASHED_OUT * measured.filter((value) => value >= 0.5 * peak).length;
+  const steps = [0.05, 0.05, 0.02, 0.02, isWashedOut ? 0 : 0.02, 0.001, turn === null ? 0 : 0.02];
   const settings = { steps, maxIterations: 40, tolerance: 1e-5 };
   const { parameters, cost } = leastSquares(residuals, measured.length + 1, [...start, turn ?? 0], settings);
   const quarter = Math.PI / 2;
