@@ -58,9 +58,9 @@ export interface FlawReport {
   readonly kind: FlawKind;
   readonly row: number;
   readonly column: number;
-  /** Pits and chips: diameter of the circle of equal area, foreshortening undone. */
+  /** Pits and chips: diameter of the circle of equal area, as seen from the camera. */
   readonly diameterMm?: number;
-  /** Fractures and scratches: length along the flaw. */
+  /** Fractures and scratches: length along the flaw, as seen from the camera. */
   readonly lengthMm?: number;
   /** 0 to 1. */
   readonly confidence: number;
