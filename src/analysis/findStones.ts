@@ -1,5 +1,6 @@
 import type { Mask, Raster } from '../image/raster';
 import type { Circle } from '../measure/circleFit';
+import { grainEdge } from '../measure/edgeRelief';
 import { cheapestMarker } from '../vision/cheapestMarker';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
@@ -18,7 +19,11 @@ const STEP_COST = 0.1;
 const EDGE_TIMES_USUAL = 3;
 /** Share of a stone's outline that lies on a clear edge, and how clear, in times the usual strength. */
 const LEAST_OUTLINE = 0.6;
-const CLEAR_EDGE = 6;
+const CLEAR_EDGE = 3.5;
+/** A piece is nothing but shadow when this share of it looks so. */
+const SHADOW_SHARE = 0.8;
+/** Of a stone at least this share is clearly not tray. */
+const STONE_SHARE = 0.2;
 
 /** A stone's mask and where in the picture it lies. */
 export interface StonePiece extends BoxedMask {
@@ -45,8 +50,9 @@ export function findStones(
   lampSide: LampSide | null,
 ): StonePiece[] {
   const { width, height } = small;
-  const { markers, edges } = markStones(cv, small, ball, lampSide);
-  const cost = crossingCost(edges);
+  const { markers, edges, area, shaded } = markStones(cv, small, ball, lampSide);
+  const grain = grainEdge(edges);
+  const cost = crossingCost(edges, grain);
   const labels = cheapestMarker(cost, markers);
   const found: Mask = { width, height, data: Uint8Array.from(labels, (label) => (label === STONE ? 1 : 0)) };
   const leastPx = LEAST_STONE_SHARE * width * height;
@@ -54,7 +60,8 @@ export function findStones(
   return regrowStones(cv, first, markers, cost)
     .filter(({ mask }) => countInside(mask) >= leastPx)
     .map((piece) => ({ ...piece, picture: small }))
-    .filter((piece) => hasOutline(piece, edges));
+    .filter((piece) => hasOutline(piece, edges, grain))
+    .filter((piece) => shareIn(piece, shaded) < SHADOW_SHARE && shareIn(piece, area) > STONE_SHARE);
 }
 
 function separatePieces(cv: OpenCv, whole: Mask, leastPx: number): BoxedMask[] {
@@ -70,9 +77,19 @@ function separatePieces(cv: OpenCv, whole: Mask, leastPx: number): BoxedMask[] {
 
 const countInside = (mask: Mask) => mask.data.reduce((sum, inside) => sum + inside, 0);
 
+/** Share of a piece's pixels that lie in another mask of the whole picture. */
+function shareIn({ box, mask }: BoxedMask, other: Mask): number {
+  let both = 0;
+  mask.data.forEach((inside, i) => {
+    const pixel = (box.row + Math.floor(i / box.width)) * other.width + box.column + (i % box.width);
+    if (inside && other.data[pixel]) both++;
+  });
+  return both / countInside(mask);
+}
+
 /** A stone ends at an edge nearly all around; a stain or a patch of colored light fades away. */
-function hasOutline({ box, mask }: StonePiece, edges: Raster): boolean {
-  const clear = CLEAR_EDGE * usualEdge(edges);
+function hasOutline({ box, mask }: StonePiece, edges: Raster, grain: number): boolean {
+  const clear = CLEAR_EDGE * grain;
   const isInside = (y: number, x: number) =>
     y >= 0 && x >= 0 && y < mask.height && x < mask.width && mask.data[y * mask.width + x] === 1;
   let rim = 0;
@@ -100,10 +117,8 @@ function strongestNear(edges: Raster, row: number, column: number): number {
   return most;
 }
 
-const usualEdge = (edges: Raster) => edges.data.slice().sort()[edges.data.length >> 1]!;
-
 /** Cost of a step: little on even ground, the square of the edge's strength on an outline. */
-export function crossingCost(edges: Raster): Raster {
-  const scale = 1 / (EDGE_TIMES_USUAL * usualEdge(edges) + 1e-6);
+export function crossingCost(edges: Raster, grain: number): Raster {
+  const scale = 1 / (EDGE_TIMES_USUAL * grain);
   return { ...edges, data: edges.data.map((edge) => STEP_COST + (scale * edge) ** 2) };
 }

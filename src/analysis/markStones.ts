@@ -1,12 +1,13 @@
 import type { Mask, Raster } from '../image/raster';
 import { ballShadow } from '../measure/ballShadow';
 import type { Circle } from '../measure/circleFit';
-import { edgeRelief } from '../measure/edgeRelief';
+import { edgeRelief, grainEdge } from '../measure/edgeRelief';
 import { lampLines, shadowShare } from '../measure/lampLines';
-import { lampSideSeeds } from '../measure/lampSideSeeds';
+import { isShaded, lampSideSeeds } from '../measure/lampSideSeeds';
 import { photoShadow } from '../measure/photoShadow';
 import { shadowSeeds } from '../measure/shadowSeeds';
 import { stoneSeeds } from '../measure/stoneSeeds';
+import { textureSeeds } from '../measure/textureSeeds';
 import { type TrayDifference, trayDifference } from '../measure/trayDifference';
 import { trayModel } from '../measure/trayModel';
 import { distanceToEdge } from '../vision/distanceToEdge';
@@ -29,6 +30,10 @@ export interface MarkedPicture {
   readonly markers: Int32Array;
   /** Edge strength in ln units per pixel, the tray's grain smoothed away. */
   readonly edges: Raster;
+  /** Everything that is clearly not plain lit tray: stones and shadows, holes filled. */
+  readonly area: Mask;
+  /** Pixels that look like tray in full shadow; empty when no ball shows how dark that is. */
+  readonly shaded: Mask;
 }
 
 /** Smallest seed, pixels. */
@@ -64,6 +69,7 @@ export function markStones(
   const difference = trayDifference(blurred, tray);
   const smooth = trayDifference(gaussianBlur(cv, small, SIGMA_PX.edges), tray);
   const area = stonesWithShadows(cv, smooth);
+  const depth = distanceToEdge(cv, area);
   const lines = lampLines(area, lampSide ?? [0, 1]);
   const shadow = ball ? ballShadow(difference, ball) : photoShadow(difference, lines);
   const edges = edgeRelief(difference);
@@ -72,16 +78,25 @@ export function markStones(
   const stone = keepComponents(cv, openMask(cv, without(seeds.stone, disc), 1), LEAST_SEED_PX);
   const leastTrayPx = LEAST_TRAY_SHARE * small.width * small.height;
   const bare = keepComponents(cv, openMask(cv, without(seeds.tray, disc), 4), leastTrayPx);
-  const stones = [stone];
+  const patterned = openMask(cv, without(textureSeeds(difference, smooth, depth), disc), 3);
+  const stones = [stone, patterned];
   const trays = [bare];
   if (lampSide) {
     const share = shadowShare(lines, ball, small.width);
-    const lit = lampSideSeeds(lines, distanceToEdge(cv, area), difference, edges, shadow, share);
+    const lit = lampSideSeeds(lines, depth, difference, edges, shadow, share);
     const dark = shadowSeeds(difference, edges, shadow, seeds, lampSide, lines, share);
     stones.push(keepComponents(cv, openMask(cv, lit.stone, 2), LEAST_LIT_SHARE * small.width * small.height));
     trays.push(lit.shade, openMask(cv, dark, 1));
   }
-  return { markers: marked(disc, stones, trays), edges: edgeRelief(smooth) };
+  const shaded = Uint8Array.from(difference.lightness, (_, i) =>
+    shadow.isRead && isShaded(difference, edges, shadow, i) ? 1 : 0,
+  );
+  return {
+    markers: marked(disc, stones, trays),
+    edges: edgeRelief(smooth),
+    area,
+    shaded: { width: small.width, height: small.height, data: shaded },
+  };
 }
 
 function marked(ball: Mask | null, stones: readonly Mask[], trays: readonly Mask[]): Int32Array {
@@ -98,8 +113,9 @@ function marked(ball: Mask | null, stones: readonly Mask[], trays: readonly Mask
 /** Everything that is not plain tray: stones and shadows, each area with its holes filled. */
 function stonesWithShadows(cv: OpenCv, smooth: TrayDifference): Mask {
   const { width, height, lightness, redGreen, blueGreen, lightnessSd, chromaSd } = smooth;
-  const edges = edgeRelief(smooth, 0).data;
-  const leastEdge = UNLIKE_TRAY.edgeTimesUsual * edges.slice().sort()[edges.length >> 1]!;
+  const relief = edgeRelief(smooth, 0);
+  const edges = relief.data;
+  const leastEdge = UNLIKE_TRAY.edgeTimesUsual * grainEdge(relief);
   const leastLight = Math.max(UNLIKE_TRAY.lightness, UNLIKE_TRAY.lightnessSds * lightnessSd);
   const leastChroma = Math.max(UNLIKE_TRAY.chroma, UNLIKE_TRAY.chromaSds * chromaSd);
   const data = new Uint8Array(width * height);

@@ -4,6 +4,25 @@ import type { TrayDifference } from './trayDifference';
 /** Color edges count this many times as much as edges of light: shadows and grain make few of them. */
 const COLOR_WEIGHT = 3;
 
+/** The tray's grain is read at this quantile, which lies on the tray even when stones fill most of the picture. */
+const GRAIN_QUANTILE = 0.1;
+/** Median over that quantile for gradients of noise (Rayleigh distribution, √(ln 2 / −ln 0.9)), and a little more, since compression evens out. */
+const MEDIAN_OVER_QUANTILE = 1.15 * Math.sqrt(Math.log(2) / -Math.log(1 - GRAIN_QUANTILE));
+/** Where the quantile is nothing, as in a clipped or black picture: least share of the median. */
+const LEAST_SHARE = 0.25;
+
+/**
+ * Edge strength that the tray's grain alone makes.
+ *
+ * @param edges - Of the whole picture.
+ * @returns Median over the bare tray, ln units per pixel, > 0.
+ */
+export function grainEdge(edges: Raster): number {
+  const sorted = edges.data.slice().sort();
+  const quantile = sorted[Math.floor(GRAIN_QUANTILE * sorted.length)]!;
+  return Math.max(MEDIAN_OVER_QUANTILE * quantile, LEAST_SHARE * sorted[sorted.length >> 1]!, 1e-5);
+}
+
 /**
  * Strength of edges in light and color: low on even surfaces and in soft shadows, high along outlines.
  *

@@ -70,7 +70,8 @@ export function lampSideSeeds(
   return { stone: { width, height, data: stone }, shade: { width, height, data: shade } };
 }
 
-function isShaded(difference: TrayDifference, edges: Raster, shadow: Shadow, i: number): boolean {
+/** Whether a pixel may be tray in full shadow: as dark, even, and of the shadow's color. */
+export function isShaded(difference: TrayDifference, edges: Raster, shadow: Shadow, i: number): boolean {
   const dark = difference.lightness[i]! < DARK_SHARE * shadow.depth;
   const red = difference.redGreen[i]! - shadow.redGreen;
   const blue = difference.blueGreen[i]! - shadow.blueGreen;

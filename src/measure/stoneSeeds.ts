@@ -1,6 +1,7 @@
 import type { Mask, Raster } from '../image/raster';
 import type { Shadow } from './ballShadow';
 import { blurWide } from './blurWide';
+import { grainEdge } from './edgeRelief';
 import type { TrayDifference } from './trayDifference';
 
 /** Pixels that are surely stone and pixels that are surely tray, shadows counted as neither. */
@@ -21,7 +22,7 @@ const COLOR_IN_SHADOW = 0.35;
 /** Colored light around a stone: share of its color, and how far it reaches, share of the picture's width. */
 const THROWN_COLOR = { share: 0.8, reach: 0.04 };
 /** Pixels on an edge this many times the tray's usual edge strength are not surely tray. */
-const EDGE_TIMES_USUAL = 4;
+const EDGE_TIMES_USUAL = 4.5;
 
 /**
  * Sorts pixels into surely stone, surely tray, and neither.
@@ -79,7 +80,7 @@ function sureTray(
   stone: Uint8Array,
 ): Uint8Array {
   const { lightness, lightnessSd, chromaSd } = difference;
-  const edgeLimit = EDGE_TIMES_USUAL * edges.data.slice().sort()[edges.data.length >> 1]!;
+  const edgeLimit = EDGE_TIMES_USUAL * grainEdge(edges);
   const chromaLimit = Math.max(SURE_TRAY.chroma, SURE_TRAY.sds * chromaSd);
   const lightLimit = Math.max(SURE_TRAY.lightness, SURE_TRAY.sds * lightnessSd);
   return stone.map((isStone, i) => {

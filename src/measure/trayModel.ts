@@ -19,18 +19,22 @@ const ROUNDS = 6;
 /** Every so many pixels of every so many rows are plenty for six numbers and a median. */
 const SAMPLE_STEP = 3;
 /** Keeps surfaces flat where no tray is seen: penalty on slopes and bends, share of the samples. */
-const FLATNESS = [1e-9, 2e-5, 2e-5, 2e-4, 2e-4, 2e-4] as const;
+const FLATNESS = [1e-9, 5e-5, 5e-5, 8e-4, 8e-4, 8e-4] as const;
 /** Width of the frame along the picture's edge that is taken for tray at first, share of the shorter side. */
 const FRAME = 0.06;
 /** Pieces into which each side of the frame is cut. */
 const FRAME_PIECES = 6;
+/** A corner begins this far from the middle, picture = 1. */
+const CORNER = 0.5 - 1 / FRAME_PIECES;
 /** Largest departure from the model, in ln units, that can still be tray: its texture, grain and dust. */
 const WIDEST = 0.25;
 /** Light may depart as many times more in the first rounds, until the lamp's falloff is followed. */
 const WIDENED = [3, 2, 1.5];
 const NARROWEST = 0.03;
 /** Light and color that pieces of the frame may differ by and still be of one tray, ln units. */
-const ALIKE = [0.8, 0.15, 0.15] as const;
+const ALIKE = [0.5, 0.15, 0.15] as const;
+/** A corner of the frame counts as much as so many of its other pieces: stones lie in the middle. */
+const CORNER_WEIGHT = 3;
 
 /** A pixel of the sampled picture: place in the unit frame of the surfaces, and ln G, ln(R/G), ln(B/G). */
 interface Samples {
@@ -116,10 +120,13 @@ function commonFrame({ x, y, fields }: Samples, aspect: number): Uint8Array {
   const down = FRAME * Math.min(1, 1 / aspect);
   const pieces = new Map<number, number[]>();
   const frame: number[] = [];
+  const weights = new Uint8Array(x.length);
   for (let i = 0; i < x.length; i++) {
     if (Math.abs(x[i]!) < 0.5 - across && Math.abs(y[i]!) < 0.5 - down) continue;
     frame.push(i);
     const place = Math.floor((x[i]! + 0.5) * FRAME_PIECES) + 100 * Math.floor((y[i]! + 0.5) * FRAME_PIECES);
+    const isCorner = Math.abs(x[i]!) > CORNER && Math.abs(y[i]!) > CORNER;
+    weights[i] = isCorner ? CORNER_WEIGHT : 1;
     pieces.set(place, [...(pieces.get(place) ?? []), i]);
   }
   let common: number[] = frame;
@@ -129,7 +136,8 @@ function commonFrame({ x, y, fields }: Samples, aspect: number): Uint8Array {
     const alike = frame.filter((i) =>
       fields.every((field, k) => Math.abs(field[i]! - color[k]!) < ALIKE[k]!),
     );
-    if (alike.length > most) [common, most] = [alike, alike.length];
+    const votes = alike.reduce((sum, i) => sum + weights[i]!, 0);
+    if (votes > most) [common, most] = [alike, votes];
   }
   const tray = new Uint8Array(x.length);
   for (const i of common) tray[i] = 1;
