@@ -13,7 +13,9 @@ const RANGE = { leastMm: 8, mostMm: 2000 };
  * @see CIPA DC-008 (Exif), tag 0xA405, FocalLengthIn35mmFilm.
  */
 export async function readFocalLength(bytes: Uint8Array): Promise<number | null> {
-  const tags: unknown = await exifr.parse(bytes, { exif: { pick: [TAG] }, translateKeys: false }).catch(() => null);
+  const tags: unknown = await exifr
+    .parse(bytes, { exif: { pick: [TAG] }, translateKeys: false })
+    .catch(() => null);
   const value = (tags as Record<number, unknown> | null | undefined)?.[TAG];
   return typeof value === 'number' && value >= RANGE.leastMm && value <= RANGE.mostMm ? value : null;
 }

@@ -108,7 +108,13 @@ async function lightOf(folder: string, k: number, direction: Vector): Promise<Hi
   const gray = await objectOf(folder, 'gray', k);
   const lampRadiance = radianceFrom(gray, lamp.sourceSlope, direction);
   const half = normalize(combine([1, direction], [1, VIEW]));
-  return { lampRadiance, sourceSlope: lamp.sourceSlope, lampTurnRad: lamp.turnRad, blurPx: lamp.blurPx, half };
+  return {
+    lampRadiance,
+    sourceSlope: lamp.sourceSlope,
+    lampTurnRad: lamp.turnRad,
+    blurPx: lamp.blurPx,
+    half,
+  };
 }
 
 /** The circle of a ball's mask: its center of gravity and the radius of its area. */
