@@ -36,6 +36,8 @@ export interface MarkedPicture {
   readonly shaded: Mask;
 }
 
+/** Around a bright stone on black the blur's faint tail must not count as its edge: the floor before logarithms is this many times higher. */
+const FLOOR_TIMES = 6;
 /** Smallest seed, pixels. */
 const LEAST_SEED_PX = 10;
 /** Smallest seed that only its place toward the lamp gives away, share of the picture's area. */
@@ -67,7 +69,8 @@ export function markStones(
   const blurred = gaussianBlur(cv, small, SIGMA_PX.seeds);
   const tray = trayModel(blurred);
   const difference = trayDifference(blurred, tray);
-  const smooth = trayDifference(gaussianBlur(cv, small, SIGMA_PX.edges), tray);
+  const soft = gaussianBlur(cv, small, SIGMA_PX.edges);
+  const smooth = trayDifference(soft, tray);
   const area = stonesWithShadows(cv, smooth);
   const depth = distanceToEdge(cv, area);
   const lines = lampLines(area, lampSide ?? [0, 1]);
@@ -93,11 +96,14 @@ export function markStones(
   );
   return {
     markers: marked(disc, stones, trays),
-    edges: edgeRelief(smooth),
+    edges: edgeRelief(trayDifference(soft, { ...tray, floor: edgeFloor(tray.floor) })),
     area,
     shaded: { width: small.width, height: small.height, data: shaded },
   };
 }
+
+const edgeFloor = ([r, g, b]: readonly [number, number, number]) =>
+  [FLOOR_TIMES * r, FLOOR_TIMES * g, FLOOR_TIMES * b] as const;
 
 function marked(ball: Mask | null, stones: readonly Mask[], trays: readonly Mask[]): Int32Array {
   const markers = new Int32Array(stones[0]!.data.length);

@@ -58,10 +58,16 @@ function edgeGains(
     }
   });
   const usual = strengths.slice().sort()[Math.floor(USUAL_QUANTILE * strengths.length)]! + 1e-6;
-  return strengths.map((strength, at) => {
-    const shift = ((at % places) - (places >> 1)) * PITCH;
-    return strength / (strength + 2 * usual) - STRAY_COST * shift * shift;
-  });
+  for (let i = 0; i < outline.length; i++) {
+    const own = strengths.subarray(i * places, (i + 1) * places);
+    const most = own.reduce((a, b) => Math.max(a, b), 1e-9);
+    const weight = most / (most + 2 * usual);
+    own.forEach((strength, k) => {
+      const shift = (k - (places >> 1)) * PITCH;
+      own[k] = weight * (strength / most) ** 2 - STRAY_COST * shift * shift;
+    });
+  }
+  return strengths;
 }
 
 function bestPlaces(gains: Float64Array, points: number, places: number): Int32Array {

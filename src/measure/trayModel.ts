@@ -12,8 +12,8 @@ export interface TrayModel {
   readonly floor: readonly [number, number, number];
 }
 
-/** What is added before logarithms: a share of the tray's own light, and about two levels of an 8-bit photo in the dark. */
-const FLOOR = { share: 0.02, least: 0.0008 };
+/** What is added before logarithms: a share of the tray's own light, and about ten levels of an 8-bit photo in the dark, below which compression invents colors. */
+const FLOOR = { share: 0.01, least: 0.003 };
 const TERMS = 6;
 const ROUNDS = 6;
 /** Every so many pixels of every so many rows are plenty for six numbers and a median. */
