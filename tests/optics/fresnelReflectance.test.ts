@@ -33,6 +33,8 @@ it('mirrors more the higher the index, head-on', () => {
   const index = fc.double({ min: 1, max: 3, noNaN: true });
   fc.assert(
     fc.property(index, index, (n, m) => {
+      // Closer together, the last digit of the two results decides.
+      fc.pre(Math.abs(n - m) > 1e-9);
       expect(
         Math.sign(fresnelReflectance(n, 1) - fresnelReflectance(m, 1)) * Math.sign(n - m),
       ).toBeGreaterThanOrEqual(0);
