@@ -118,7 +118,7 @@ function strongestNear(edges: Raster, row: number, column: number): number {
 }
 
 /** Cost of a step: little on even ground, the square of the edge's strength on an outline. */
-export function crossingCost(edges: Raster, grain: number): Raster {
+function crossingCost(edges: Raster, grain: number): Raster {
   const scale = 1 / (EDGE_TIMES_USUAL * grain);
   return { ...edges, data: edges.data.map((edge) => STEP_COST + (scale * edge) ** 2) };
 }

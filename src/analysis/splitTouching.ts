@@ -17,6 +17,9 @@ const LEAST_PIECE = 0.3;
 /**
  * Separates stones that touch: erosion breaks a narrow neck before it uses up the stones on both sides.
  *
+ * The narrowest necks are cut first, then the parts are looked at again, so that a chain of stones falls apart
+ * though its necks differ.
+ *
  * @param cv - OpenCV.
  * @param mask - One connected piece.
  * @returns The mask itself, or one mask per stone, together covering it.
@@ -32,25 +35,23 @@ export function splitTouching(cv: OpenCv, mask: Mask): Mask[] {
   });
   const relief: Raster = { ...depth, data: depth.data.map((value) => -value) };
   const labels = watershed(relief, markers, mask);
-  return cores.map((_, k) => ({
-    ...mask,
-    data: Uint8Array.from(labels, (label) => (label === k + 1 ? 1 : 0)),
-  }));
+  return cores.flatMap((_, k) =>
+    splitTouching(cv, { ...mask, data: Uint8Array.from(labels, (label) => (label === k + 1 ? 1 : 0)) }),
+  );
 }
 
-/** Pixels of each core that erosion leaves apart from the others, deepest breaks kept. */
+/** Pixels of each core that erosion leaves apart from the others, at the first level that breaks a neck. */
 function separateCores(cv: OpenCv, depth: Raster): number[][] {
   const deepest = depth.data.reduce((most, value) => Math.max(most, value), 0);
-  let best: number[][] = [];
   for (let level = 1; level < LEVELS; level++) {
     const limit = (deepest * level) / LEVELS;
     const pieces = piecesAbove(cv, depth, limit).filter((piece) => {
       const widest = piece.reduce((most, i) => Math.max(most, depth.data[i]!), 0);
       return widest >= LEAST_PIECE * deepest && limit <= NECK_SHARE * widest;
     });
-    if (pieces.length > best.length) best = pieces;
+    if (pieces.length > 1) return pieces;
   }
-  return best.length < 2 ? [] : best;
+  return [];
 }
 
 function piecesAbove(cv: OpenCv, depth: Raster, limit: number): number[][] {
