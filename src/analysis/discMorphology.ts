@@ -1,3 +1,4 @@
+import { maskWhere } from '../image/maskWhere';
 import type { Mask } from '../image/raster';
 import { distanceToEdge } from '../vision/distanceToEdge';
 import type { OpenCv } from '../vision/openCv';
@@ -11,10 +12,13 @@ import type { OpenCv } from '../vision/openCv';
  * @param radiusPx - Radius of the disc, pixels, ≥ 0.
  */
 export function openByDisc(cv: OpenCv, mask: Mask, radiusPx: number): Mask {
+  const { width, height } = mask;
   const core = distanceToEdge(cv, mask).data;
-  const outsideCore = { ...mask, data: Uint8Array.from(core, (depth) => (depth > radiusPx ? 0 : 1)) };
-  const apart = distanceToEdge(cv, outsideCore).data;
-  return { ...mask, data: mask.data.map((inside, i) => (inside && apart[i]! <= radiusPx ? 1 : 0)) };
+  const apart = distanceToEdge(
+    cv,
+    maskWhere(width, height, (i) => core[i]! <= radiusPx),
+  ).data;
+  return maskWhere(width, height, (i) => !!mask.data[i] && apart[i]! <= radiusPx);
 }
 
 /**
@@ -24,9 +28,14 @@ export function openByDisc(cv: OpenCv, mask: Mask, radiusPx: number): Mask {
  * @param radiusPx - Radius of the disc, pixels, ≥ 0.
  */
 export function closeByDisc(cv: OpenCv, mask: Mask, radiusPx: number): Mask {
-  const outside = { ...mask, data: mask.data.map((inside) => 1 - inside) };
-  const apart = distanceToEdge(cv, outside).data;
-  const reached = { ...mask, data: Uint8Array.from(apart, (distance) => (distance <= radiusPx ? 1 : 0)) };
-  const depth = distanceToEdge(cv, reached).data;
-  return { ...mask, data: mask.data.map((inside, i) => (inside || depth[i]! > radiusPx ? 1 : 0)) };
+  const { width, height } = mask;
+  const apart = distanceToEdge(
+    cv,
+    maskWhere(width, height, (i) => !mask.data[i]),
+  ).data;
+  const depth = distanceToEdge(
+    cv,
+    maskWhere(width, height, (i) => apart[i]! <= radiusPx),
+  ).data;
+  return maskWhere(width, height, (i) => !!mask.data[i] || depth[i]! > radiusPx);
 }

@@ -1,3 +1,4 @@
+import { maskWhere } from '../image/maskWhere';
 import type { Mask, Raster } from '../image/raster';
 import type { Circle } from '../measure/circleFit';
 import { grainEdge } from '../measure/edgeRelief';
@@ -54,7 +55,7 @@ export function findStones(
   const grain = grainEdge(edges);
   const cost = crossingCost(edges, grain);
   const labels = cheapestMarker(cost, markers);
-  const found: Mask = { width, height, data: Uint8Array.from(labels, (label) => (label === STONE ? 1 : 0)) };
+  const found = maskWhere(width, height, (i) => labels[i] === STONE);
   const leastPx = LEAST_STONE_SHARE * width * height;
   const first = separatePieces(cv, openMask(cv, fillHoles(cv, found), 2), leastPx);
   return regrowStones(cv, first, markers, cost)

@@ -1,3 +1,4 @@
+import { maskWhere } from '../image/maskWhere';
 import type { Mask, Raster } from '../image/raster';
 import { ballShadow } from '../measure/ballShadow';
 import type { Circle } from '../measure/circleFit';
@@ -91,14 +92,12 @@ export function markStones(
     stones.push(keepComponents(cv, openMask(cv, lit.stone, 2), LEAST_LIT_SHARE * small.width * small.height));
     trays.push(lit.shade, openMask(cv, dark, 1));
   }
-  const shaded = Uint8Array.from(difference.lightness, (_, i) =>
-    shadow.isRead && isShaded(difference, edges, shadow, i) ? 1 : 0,
-  );
+  const shaded = (i: number) => shadow.isRead && isShaded(difference, edges, shadow, i);
   return {
     markers: marked(disc, stones, trays),
     edges: edgeRelief(trayDifference(soft, { ...tray, floor: edgeFloor(tray.floor) })),
     area,
-    shaded: { width: small.width, height: small.height, data: shaded },
+    shaded: maskWhere(small.width, small.height, shaded),
   };
 }
 
@@ -143,11 +142,11 @@ function ballDisc(ball: Circle, { width, height }: Raster): Mask {
 }
 
 function without(mask: Mask, taken: Mask | null): Mask {
-  return taken ? { ...mask, data: mask.data.map((inside, i) => (taken.data[i] ? 0 : inside)) } : mask;
+  return taken ? maskWhere(mask.width, mask.height, (i) => !!mask.data[i] && !taken.data[i]) : mask;
 }
 
 function keepComponents(cv: OpenCv, mask: Mask, leastPx: number): Mask {
   const { labels, components } = labelComponents(cv, mask);
   const kept = Uint8Array.from([0, ...components.map(({ areaPx }) => (areaPx >= leastPx ? 1 : 0))]);
-  return { ...mask, data: Uint8Array.from(labels, (label) => kept[label]!) };
+  return maskWhere(mask.width, mask.height, (i) => kept[labels[i]!] === 1);
 }

@@ -1,3 +1,4 @@
+import { maskWhere } from '../image/maskWhere';
 import type { Box, Mask, Raster } from '../image/raster';
 import { cheapestMarker } from '../vision/cheapestMarker';
 import { distanceToEdge } from '../vision/distanceToEdge';
@@ -67,8 +68,8 @@ function bodyOf(cv: OpenCv, { box, mask }: BoxedMask): BoxedMask {
   const halfWidth = distanceToEdge(cv, mask).data.reduce((most, depth) => Math.max(most, depth), 0);
   const closed = closeByDisc(cv, openByDisc(cv, wide.mask, SPUR_SHARE * halfWidth), bay);
   const depth = distanceToEdge(cv, closed).data;
-  const data = Uint8Array.from(depth, (d) => (d > RIM_SHARE * radius ? 1 : 0));
-  return { box: wide.box, mask: { ...closed, data } };
+  const body = maskWhere(closed.width, closed.height, (i) => depth[i]! > RIM_SHARE * radius);
+  return { box: wide.box, mask: body };
 }
 
 /** The mask with a margin of outside around it; its box may reach beyond the picture. */

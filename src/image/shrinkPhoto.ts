@@ -22,17 +22,21 @@ export function shrinkPhoto(photo: Photo, longestSidePx: number): ShrunkPhoto {
   const width = Math.floor(photo.widthPx / factor);
   const height = Math.floor(photo.heightPx / factor);
   const data = new Float32Array(3 * width * height);
-  const share = 1 / (factor * factor);
+  const { rgba } = photo;
+  const linear = Float64Array.from(SRGB_8BIT_TO_LINEAR, (value) => value / (factor * factor));
   for (let y = 0; y < height * factor; y++) {
-    const into = 3 * width * Math.floor(y / factor);
+    let to = 3 * width * Math.floor(y / factor);
     let from = 4 * photo.widthPx * y;
-    for (let column = 0; column < width; column++) {
-      const to = into + 3 * column;
+    for (let column = 0; column < width; column++, to += 3) {
+      let [red, green, blue] = [0, 0, 0];
       for (let i = 0; i < factor; i++, from += 4) {
-        data[to]! += share * SRGB_8BIT_TO_LINEAR[photo.rgba[from]!]!;
-        data[to + 1]! += share * SRGB_8BIT_TO_LINEAR[photo.rgba[from + 1]!]!;
-        data[to + 2]! += share * SRGB_8BIT_TO_LINEAR[photo.rgba[from + 2]!]!;
+        red += linear[rgba[from]!]!;
+        green += linear[rgba[from + 1]!]!;
+        blue += linear[rgba[from + 2]!]!;
       }
+      data[to]! += red;
+      data[to + 1]! += green;
+      data[to + 2]! += blue;
     }
   }
   return { raster: { width, height, channels: 3, data }, factor };

@@ -33,7 +33,9 @@ export function blurWide(
   blurGaussian(means, across, down, sigmaPx / block);
   const coarse = { width: across, height: down, channels: 1, data: Float32Array.from(means) } as const;
   const at = (fine: number) => (fine + 0.5) / block - 0.5;
-  return Float32Array.from({ length: width * height }, (_, i) =>
-    samplePixel(coarse, at(Math.floor(i / width)), at(i % width)),
-  );
+  const blurred = new Float32Array(width * height);
+  for (let row = 0, i = 0; row < height; row++) {
+    for (let column = 0; column < width; column++, i++) blurred[i] = samplePixel(coarse, at(row), at(column));
+  }
+  return blurred;
 }

@@ -17,7 +17,7 @@ const FLOOR = { share: 0.01, least: 0.003 };
 const TERMS = 6;
 const ROUNDS = 6;
 /** Every so many pixels of every so many rows are plenty for six numbers and a median. */
-const SAMPLE_STEP = 3;
+const SAMPLE_STEP = 5;
 /** Keeps surfaces flat where no tray is seen: penalty on slopes and bends, share of the samples. */
 const FLATNESS = [1e-9, 5e-5, 5e-5, 8e-4, 8e-4, 8e-4] as const;
 /** Width of the frame along the picture's edge that is taken for tray at first, share of the shorter side. */
@@ -167,8 +167,10 @@ function residual({ x, y }: Samples, field: Float32Array, surface: Float64Array)
 }
 
 function spread(field: Float32Array, tray: Uint8Array): number {
-  const sizes = field.filter((_, i) => tray[i] === 1).map(Math.abs);
-  return sizes.length === 0 ? NARROWEST : 1.4826 * median(sizes);
+  const sizes = new Float32Array(field.length);
+  let count = 0;
+  for (let i = 0; i < field.length; i++) if (tray[i] === 1) sizes[count++] = Math.abs(field[i]!);
+  return count === 0 ? NARROWEST : 1.4826 * median(sizes.subarray(0, count));
 }
 
 const median = (values: Float32Array) => values.sort()[values.length >> 1] ?? 0;
