@@ -14,6 +14,7 @@ export function fillPolygon(
   height: number,
 ): Mask {
   const data = new Uint8Array(width * height);
+  if (polygon.length < 3) return { width, height, data };
   for (let row = 0; row < height; row++) {
     const crossings: number[] = [];
     polygon.forEach(([r1, c1], i) => {
