@@ -8,8 +8,8 @@ const COLOR_WEIGHT = 3;
 const GRAIN_QUANTILE = 0.1;
 /** Median over that quantile for gradients of noise (Rayleigh distribution, √(ln 2 / −ln 0.9)), and a little more, since compression evens out. */
 const MEDIAN_OVER_QUANTILE = 1.15 * Math.sqrt(Math.log(2) / -Math.log(1 - GRAIN_QUANTILE));
-/** Where the quantile is nothing, as in a clipped or black picture: least share of the median. */
-const LEAST_SHARE = 0.25;
+/** Where the quantile is nothing, as in a clipped, black or strongly compressed picture: least share of the median. */
+const LEAST_SHARE = 0.6;
 
 /** Every so many pixels are plenty for a quantile; not a divisor of usual widths. */
 const SAMPLE_STEP = 7;
