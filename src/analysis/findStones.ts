@@ -6,6 +6,7 @@ import { cheapestMarker } from '../vision/cheapestMarker';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
 import { openMask } from '../vision/openMask';
+import { clearGaps } from './clearGaps';
 import { fillHoles } from './fillHoles';
 import { type LampSide, markStones, STONE } from './markStones';
 import { type BoxedMask, cutOut, regrowStones } from './regrowStones';
@@ -57,7 +58,10 @@ export function findStones(
   const labels = cheapestMarker(cost, markers);
   const found = maskWhere(width, height, (i) => labels[i] === STONE);
   const leastPx = LEAST_STONE_SHARE * width * height;
-  const first = separatePieces(cv, openMask(cv, fillHoles(cv, found), 2), leastPx);
+  const joined = connectedPieces(cv, openMask(cv, fillHoles(cv, found), 2), leastPx);
+  const first = clearGaps(cv, joined, area, leastPx, markers)
+    .flatMap(({ box, mask }) => splitTouching(cv, mask).map((part) => ({ box, mask: part })))
+    .filter(({ mask }) => countInside(mask) >= leastPx);
   return regrowStones(cv, first, markers, cost)
     .filter(({ mask }) => countInside(mask) >= leastPx)
     .map((piece) => ({ ...piece, picture: small }))
@@ -65,15 +69,11 @@ export function findStones(
     .filter((piece) => shareIn(piece, shaded) < SHADOW_SHARE && shareIn(piece, area) > STONE_SHARE);
 }
 
-function separatePieces(cv: OpenCv, whole: Mask, leastPx: number): BoxedMask[] {
+function connectedPieces(cv: OpenCv, whole: Mask, leastPx: number): BoxedMask[] {
   const { labels, components } = labelComponents(cv, whole);
   return components
     .filter((component) => component.areaPx >= leastPx)
-    .flatMap(({ label, box }) => {
-      const piece = cutOut(labels, label, whole.width, box);
-      return splitTouching(cv, piece.mask).map((mask) => ({ box, mask }));
-    })
-    .filter(({ mask }) => countInside(mask) >= leastPx);
+    .map(({ label, box }) => cutOut(labels, label, whole.width, box));
 }
 
 const countInside = (mask: Mask) => mask.data.reduce((sum, inside) => sum + inside, 0);

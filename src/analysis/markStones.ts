@@ -79,7 +79,13 @@ export function markStones(
   const edges = edgeRelief(difference);
   const seeds = stoneSeeds(difference, edges, shadow);
   const disc = ball && ballDisc(ball, small);
-  const stone = keepComponents(cv, openMask(cv, without(seeds.stone, disc), 1), LEAST_SEED_PX);
+  // What stands out of the tray only by a little, and not by its surroundings, is the tray's grain or light thrown on it.
+  const standsOut = maskWhere(
+    small.width,
+    small.height,
+    (i) => seeds.stone.data[i] === 1 && area.data[i] === 1,
+  );
+  const stone = keepComponents(cv, openMask(cv, without(standsOut, disc), 1), LEAST_SEED_PX);
   const leastTrayPx = LEAST_TRAY_SHARE * small.width * small.height;
   const bare = keepComponents(cv, openMask(cv, without(seeds.tray, disc), 4), leastTrayPx);
   const patterned = openMask(cv, without(textureSeeds(difference, smooth, depth), disc), 3);
