@@ -19,6 +19,8 @@ import { type StoneShape, stoneShape } from './stoneShape';
 
 /** Longer side of the small picture in which ball and stones are found, pixels. */
 const SMALL_SIDE_PX = 900;
+/** Anything smaller is dust, grit or a splinter, mm²: 4 mm across. Common practice: the smallest stones tumbled are about 6 mm. */
+const LEAST_STONE_MM2 = Math.PI * 2 ** 2;
 /** A stone this near to the photo's edge is cut off, pixels of the small picture. */
 const CUT_OFF_PX = 2;
 /** Two stones belong to one row of the tray when their centers differ less than this, share of the photo's height. */
@@ -47,7 +49,9 @@ export async function analyzePhoto(
   checkFocus(small.raster);
   if (!rig) throw new Refusal('no-ball');
   await watch('stones', 0);
-  const pieces = findStones(cv, small.raster, reading && smallBall(reading, small.factor), lampSide(rig));
+  const leastPx = LEAST_STONE_MM2 / (rig.mmPerPx * small.factor) ** 2;
+  const ball = reading && smallBall(reading, small.factor);
+  const pieces = findStones(cv, small.raster, ball, lampSide(rig), leastPx);
   if (pieces.length === 0) throw new Refusal('no-stone');
   const shaped = inReadingOrder(
     pieces.map((piece) => ({

@@ -14,7 +14,7 @@ import { splitTouching } from './splitTouching';
 
 export type { LampSide } from './markStones';
 
-/** Smallest stone, share of the picture's area. */
+/** Smallest stone when no scale is known, share of the picture's area. */
 const LEAST_STONE_SHARE = 0.0004;
 /** Cost of a step over even ground, in steps over an edge `EDGE_TIMES_USUAL` times as strong as the usual one. */
 const STEP_COST = 0.1;
@@ -43,6 +43,7 @@ export interface StonePiece extends BoxedMask {
  * @param small - RGB raster in linear light.
  * @param ball - The reference ball in it, or null.
  * @param lampSide - Where the lamp is, or null when nothing tells.
+ * @param leastStonePx - Area below which a piece is dust or grit, pixels; 0 when no scale is known.
  * @returns One piece per stone, touching stones apart.
  */
 export function findStones(
@@ -50,6 +51,7 @@ export function findStones(
   small: Raster,
   ball: Circle | null,
   lampSide: LampSide | null,
+  leastStonePx: number,
 ): StonePiece[] {
   const { width, height } = small;
   const { markers, edges, area, shaded } = markStones(cv, small, ball, lampSide);
@@ -57,7 +59,7 @@ export function findStones(
   const cost = crossingCost(edges, grain);
   const labels = cheapestMarker(cost, markers);
   const found = maskWhere(width, height, (i) => labels[i] === STONE);
-  const leastPx = LEAST_STONE_SHARE * width * height;
+  const leastPx = Math.max(leastStonePx, LEAST_STONE_SHARE * width * height);
   const joined = connectedPieces(cv, openMask(cv, fillHoles(cv, found), 2), leastPx);
   const first = clearGaps(cv, joined, area, leastPx, markers)
     .flatMap(({ box, mask }) => splitTouching(cv, mask).map((part) => ({ box, mask: part })))

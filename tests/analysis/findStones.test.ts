@@ -13,7 +13,7 @@ import { lit, mirrored, TRAY_SIDE, trayPicture } from '../helpers/trayPicture';
 const cv = await openOpenCv();
 const { small, ball } = trayPicture([TRAY_BALL, ...TRAY_STONES]);
 const shapes = (picture: Raster, withBall = true, side = TRAY_SIDE) =>
-  findStones(cv, picture, withBall ? ball : null, side)
+  findStones(cv, picture, withBall ? ball : null, side, 0)
     .map((piece) => stoneShape(cv, piece, 1))
     .sort((a, b) => a.center[1] - b.center[1]);
 
@@ -79,7 +79,7 @@ it('keeps two stones that touch apart', () => {
 
 it('finds the mirror image of the outlines in the mirror image', () => {
   const around = { ...ball, column: small.width - 1 - ball.column };
-  const swapped = findStones(cv, mirrored(small), around, [-TRAY_SIDE[0], TRAY_SIDE[1]])
+  const swapped = findStones(cv, mirrored(small), around, [-TRAY_SIDE[0], TRAY_SIDE[1]], 0)
     .map((piece) => stoneShape(cv, piece, 1))
     .sort((a, b) => b.center[1] - a.center[1]);
   shapes(small).forEach((shape, k) => {
@@ -105,7 +105,7 @@ it('finds the same outlines at twice the exposure and under a warmer lamp', () =
 });
 
 it('scales outlines with the photo, pixel centers kept', () => {
-  const [piece] = findStones(cv, small, ball, TRAY_SIDE);
+  const [piece] = findStones(cv, small, ball, TRAY_SIDE, 0);
   const one = stoneShape(cv, piece!, 1);
   const four = stoneShape(cv, piece!, 4);
   expect(four.areaPx).toBeCloseTo(16 * one.areaPx, 0);
@@ -115,7 +115,18 @@ it('scales outlines with the photo, pixel centers kept', () => {
 });
 
 it('finds nothing in an empty tray', () => {
-  expect(findStones(cv, trayPicture([]).small, null, TRAY_SIDE)).toEqual([]);
+  expect(findStones(cv, trayPicture([]).small, null, TRAY_SIDE, 0)).toEqual([]);
+});
+
+it('leaves out a grain smaller than the least stone', () => {
+  const tray = trayPicture([]).small;
+  const isGrain = (i: number) => Math.hypot(Math.floor(i / tray.width) - 200, (i % tray.width) - 300) < 9;
+  const soiled = {
+    ...tray,
+    data: tray.data.map((value, k) => (isGrain(Math.floor(k / 3)) ? 0.1 * value : value)),
+  };
+  expect(findStones(cv, soiled, null, TRAY_SIDE, 0)).toHaveLength(1);
+  expect(findStones(cv, soiled, null, TRAY_SIDE, 400)).toEqual([]);
 });
 
 it('does not take a soft stain for a stone', () => {
@@ -128,5 +139,5 @@ it('does not take a soft stain for a stone', () => {
       return value * (1 - 0.25 * Math.exp(-((apart / 40) ** 2)));
     }),
   };
-  expect(findStones(cv, stained, null, TRAY_SIDE)).toEqual([]);
+  expect(findStones(cv, stained, null, TRAY_SIDE, 0)).toEqual([]);
 });
