@@ -1,4 +1,5 @@
 import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
+import { mergeShots } from './mergeShots';
 import type { Photo } from './photo';
 import type { Box, Raster } from './raster';
 
@@ -7,7 +8,7 @@ import type { Box, Raster } from './raster';
  *
  * @param photo - The whole photo.
  * @param box - Rectangle inside the photo, whole pixels.
- * @returns RGB raster of the box's size, 0 to 1.
+ * @returns RGB raster of the box's size, 0 to 1; beyond 1 where a darker shot of the scene shows more.
  * @throws RangeError when the box reaches outside the photo.
  */
 export function cropLinear(photo: Photo, box: Box): Raster {
@@ -15,6 +16,7 @@ export function cropLinear(photo: Photo, box: Box): Raster {
   if (row < 0 || column < 0 || row + height > photo.heightPx || column + width > photo.widthPx) {
     throw new RangeError('The crop reaches outside the photo.');
   }
+  if (photo.merging) return mergeShots(photo, photo.merging, box);
   const data = new Float32Array(3 * width * height);
   let to = 0;
   for (let y = row; y < row + height; y++) {

@@ -24,5 +24,5 @@ export function cropReduced(photo: Photo, box: Box, factor: number): Raster {
       for (let c = 0; c < 3; c++) data[to + c]! += share * crop.data[from + c]!;
     }
   }
-  return { width, height, channels: 3, data };
+  return { ...crop, width, height, data };
 }

@@ -20,5 +20,5 @@ export function luminance(
   for (let i = 0, j = 0; i < data.length; i++, j += 3) {
     data[i] = r * raster.data[j]! + g * raster.data[j + 1]! + b * raster.data[j + 2]!;
   }
-  return { width, height, channels: 1, data };
+  return { ...raster, channels: 1, data };
 }

@@ -4,6 +4,8 @@ export interface Raster {
   readonly height: number;
   readonly channels: 1 | 3;
   readonly data: Float32Array;
+  /** Light at which the camera was at its limit: above 1 where a darker shot was merged, 1 when left out. */
+  readonly clipLevel?: number;
 }
 
 /** A yes/no picture: row-major, one byte a pixel, 0 or 1. */

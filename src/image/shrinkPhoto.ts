@@ -1,5 +1,6 @@
 import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
-import type { Photo } from './photo';
+import { mergeShots } from './mergeShots';
+import type { Merging, Photo } from './photo';
 import type { Raster } from './raster';
 
 /** A photo reduced in linear light, and by how much. */
@@ -15,12 +16,13 @@ export interface ShrunkPhoto {
  *
  * @param photo - The whole photo.
  * @param longestSidePx - Upper bound of the result's longer side, pixels, ≥ 1.
- * @returns RGB raster, 0 to 1, and the block's side.
+ * @returns RGB raster, 0 to 1, beyond 1 where a darker shot of the scene shows more, and the block's side.
  */
 export function shrinkPhoto(photo: Photo, longestSidePx: number): ShrunkPhoto {
   const factor = Math.max(1, Math.ceil(Math.max(photo.widthPx, photo.heightPx) / longestSidePx));
   const width = Math.floor(photo.widthPx / factor);
   const height = Math.floor(photo.heightPx / factor);
+  if (photo.merging) return { raster: shrinkMerged(photo, photo.merging, factor), factor };
   const data = new Float32Array(3 * width * height);
   const { rgba } = photo;
   const linear = Float64Array.from(SRGB_8BIT_TO_LINEAR, (value) => value / (factor * factor));
@@ -40,4 +42,25 @@ export function shrinkPhoto(photo: Photo, longestSidePx: number): ShrunkPhoto {
     }
   }
   return { raster: { width, height, channels: 3, data }, factor };
+}
+
+/** The same for merged shots, one row of blocks at a time: the whole photo as floats would not fit a phone. */
+function shrinkMerged(photo: Photo, merging: Merging, factor: number): Raster {
+  const width = Math.floor(photo.widthPx / factor);
+  const height = Math.floor(photo.heightPx / factor);
+  const data = new Float32Array(3 * width * height);
+  const share = 1 / (factor * factor);
+  for (let row = 0; row < height; row++) {
+    const band = mergeShots(photo, merging, {
+      row: row * factor,
+      column: 0,
+      width: width * factor,
+      height: factor,
+    });
+    for (let i = 0; i < band.data.length; i += 3) {
+      const to = 3 * (row * width + Math.floor(((i / 3) % band.width) / factor));
+      for (let c = 0; c < 3; c++) data[to + c]! += share * band.data[i + c]!;
+    }
+  }
+  return { width, height, channels: 3, data, clipLevel: merging.clipLevel };
 }

@@ -5,7 +5,7 @@ import { type LampTurn, lampLobe } from '../optics/lampLobe';
 import { combine, cross, dot, normalize, type Vector } from '../optics/vector';
 import { blurGaussian } from './blurGaussian';
 import type { Circle } from './circleFit';
-import { CLIPPED_FROM } from './clippedPixels';
+import { clippedFrom } from './clippedFrom';
 import { leastSquares } from './leastSquares';
 
 /** Everything the lamp's image in the reference ball tells. */
@@ -159,6 +159,7 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
   ];
   const sample: DiscSample = {
     measured,
+    limit: clippedFrom(light),
     side,
     top,
     left,
@@ -171,7 +172,7 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
   ]);
   const { parameters: p, turnRad } = square.cost < SQUARE_GAIN * round.cost ? square : round;
   const inside = Math.PI * spot.radiusPx ** 2;
-  const clipped = measured.reduce((sum, value) => sum + (value >= CLIPPED_FROM ? 1 : 0), 0);
+  const clipped = measured.reduce((sum, value) => sum + (value >= sample.limit ? 1 : 0), 0);
   return {
     center: normalAt(p[0]!, p[1]!),
     turnRad,
@@ -197,6 +198,8 @@ function normalGrid(side: number, top: number, left: number, normalAt: NormalAt)
 
 interface DiscSample {
   readonly measured: Float64Array;
+  /** Light from which a pixel counts as clipped. */
+  readonly limit: number;
   readonly side: number;
   readonly top: number;
   readonly left: number;
@@ -215,18 +218,18 @@ function bestTurn(sample: DiscSample, round: Float64Array): number {
 
 /** Fits row, column, ln slope, ln height, ln blur, floor, and for a square lamp its turn. */
 function fitShape(sample: DiscSample, peak: number, turn: LampTurn, start: readonly number[]) {
-  const { measured } = sample;
+  const { measured, limit } = sample;
   const sd = MEASURED_SD.radiance + MEASURED_SD.share * peak;
   const residuals = (p: Float64Array, into: Float64Array) => {
     const model = drawLamp(p, sample, turn === null ? null : p[6]!);
     for (let i = 0; i < measured.length; i++) {
-      const over = measured[i]! >= CLIPPED_FROM && model[i]! > measured[i]!;
+      const over = measured[i]! >= limit && model[i]! > measured[i]!;
       into[i] = over ? 0 : (model[i]! - measured[i]!) / sd;
     }
     into[measured.length] = (p[4]! - BLUR_PRIOR.mean) / BLUR_PRIOR.sd;
   };
   // Where most of the disc is clipped, height and blur cannot be told apart: the blur stays at the usual one.
-  const clipped = measured.filter((value) => value >= CLIPPED_FROM).length;
+  const clipped = measured.filter((value) => value >= limit).length;
   const isWashedOut = clipped > WASHED_OUT * measured.filter((value) => value >= 0.5 * peak).length;
   const steps = [0.05, 0.05, 0.02, 0.02, isWashedOut ? 0 : 0.02, 0.001, turn === null ? 0 : 0.02];
   const settings = { steps, maxIterations: 40, tolerance: 1e-5 };
@@ -272,12 +275,13 @@ function tangents(normal: Vector): [Vector, Vector] {
 /** Mean color of the highlight's middle; white when the camera was at its limit there. */
 function lampColor(crop: Raster, spot: Spot, radiusPx: number): [number, number, number] {
   const sums: [number, number, number] = [0, 0, 0];
+  const limit = clippedFrom(crop);
   const reach = Math.max(1, 0.6 * radiusPx);
   for (let row = 0; row < crop.height; row++) {
     for (let column = 0; column < crop.width; column++) {
       if (Math.hypot(row - spot.row, column - spot.column) > reach) continue;
       const i = 3 * (row * crop.width + column);
-      if (Math.max(crop.data[i]!, crop.data[i + 1]!, crop.data[i + 2]!) >= CLIPPED_FROM) return [1, 1, 1];
+      if (Math.max(crop.data[i]!, crop.data[i + 1]!, crop.data[i + 2]!) >= limit) return [1, 1, 1];
       for (let c = 0; c < 3; c++) sums[c]! += crop.data[i + c]!;
     }
   }

@@ -51,7 +51,8 @@ export function stoneSurface(
   lampSide: readonly [number, number],
   blur: Blur,
 ): StoneSurface {
-  const clipped = clippedPixels(color).data;
+  // Also where a darker shot shows more: the lamp's image is no surface to look for flaws on.
+  const clipped = clippedPixels({ ...color, clipLevel: 1 }).data;
   const seen = { ...mask, data: mask.data.map((inside, i) => (inside && !clipped[i] ? 1 : 0)) };
   const raw = logOfLight(color, seen);
   const fill = maskedBlur(raw, seen, FILL_MM / mmPerPx, blur);
