@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { stoneGloss } from '../../src/analysis/stoneGloss';
 import { finishOf } from '../../src/grading/finish';
 import { glossOf } from '../../src/grading/gloss';
-import { cropLinear } from '../../src/image/cropLinear';
 import { luminance } from '../../src/image/luminance';
+import type { Photo } from '../../src/image/photo';
 import type { Mask, Raster } from '../../src/image/raster';
 import { ballLamp } from '../../src/measure/ballLamp';
 import type { Circle } from '../../src/measure/circleFit';
@@ -97,8 +97,18 @@ interface Shown {
 async function objectOf(folder: string, name: string, light: number): Promise<Shown> {
   const photo = await realPicture(join(folder, `${name}.${light}.png`));
   const mask = brighterThan(await realPicture(join(folder, `${name}.mask.png`)), 127);
-  const whole = { row: 0, column: 0, width: photo.widthPx, height: photo.heightPx };
-  return { picture: cropLinear(photo, whole), mask };
+  return { picture: asLinear(photo), mask };
+}
+
+/**
+ * These pictures hold linear light, no tone curve: on the gray ball, known to be matte, the values grow with the
+ * cosine to the lamp to the power 0.99 under light 0 and 0.73 to 0.89 under the others, which look past fill
+ * light; encoded by sRGB they would grow with the cosine to the power 0.45.
+ */
+function asLinear({ widthPx, heightPx, rgba }: Photo): Raster {
+  const data = new Float32Array(3 * widthPx * heightPx);
+  for (let i = 0, to = 0; i < rgba.length; i++) if (i % 4 !== 3) data[to++] = rgba[i]! / 255;
+  return { width: widthPx, height: heightPx, channels: 3, data };
 }
 
 async function lightOf(folder: string, k: number, direction: Vector): Promise<HighlightLight> {
