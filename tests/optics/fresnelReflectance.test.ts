@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { fresnelReflectance } from '../../src/optics/fresnelReflectance';
+import table from '../golden/fresnelGloss.json';
 
 it('mirrors 4 % head-on at n = 1.5', () => {
   // Born & Wolf, section 1.5.2: ((n − 1) / (n + 1))² = (0.5 / 2.5)².
@@ -27,6 +28,18 @@ it.each([
     return ((100 * fresnelReflectance(n, cosTheta)) / fresnelReflectance(1.567, cosTheta)).toFixed(1);
   });
   expect(gloss).toEqual([at20, at60, at85]);
+});
+
+it('gives the whole gloss table from n = 1.40 to 1.80, to the digit the standard prints', () => {
+  // tests/golden/fresnelGloss.json: ISO 2813 / ASTM D523, Fresnel in the form with angles.
+  expect(table.rows.length).toBe(42);
+  for (const [n, ...printed] of table.rows as [number, number, number, number][]) {
+    for (const [place, angleDeg] of [20, 60, 85].entries()) {
+      const cosTheta = Math.cos((angleDeg * Math.PI) / 180);
+      const gloss = (100 * fresnelReflectance(n, cosTheta)) / fresnelReflectance(1.567, cosTheta);
+      expect(Math.abs(gloss - printed[place]!)).toBeLessThan(table.tolerance + 1e-9);
+    }
+  }
 });
 
 it('mirrors more the higher the index, head-on', () => {

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { GlossAngleDeg } from '../../src/optics/glossGeometry';
 import { glossIntegral } from '../../src/optics/glossIntegral';
+import grid from '../golden/glossIntegral.json';
 import golden from '../golden/optics.json';
 
 it('is what a plain sum over both apertures gives', () => {
@@ -13,6 +14,16 @@ it('is what a plain sum over both apertures gives', () => {
   ][]) {
     expect(Math.abs(glossIntegral(alpha, n, angleDeg) - gloss)).toBeLessThan(golden.tolerance.glossUnits);
   }
+});
+
+it('agrees with an independent integral over the whole grid of roughness, index and angle', () => {
+  // tests/golden/glossIntegral.json: SciPy, Gauss-Legendre over source and receptor, no change of variables.
+  const rows = grid.glossUnits.rows as [number, number, GlossAngleDeg, number][];
+  const apart = rows.map(([alpha, n, angleDeg, gloss]) =>
+    Math.abs(glossIntegral(alpha, n, angleDeg) - gloss),
+  );
+  expect(rows.length).toBe(3 * 12 * 9);
+  expect(Math.max(...apart)).toBeLessThan(grid.tolerance.glossUnits);
 });
 
 it('reads 100 on the perfect standard', () => {

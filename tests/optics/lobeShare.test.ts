@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { lobeShare } from '../../src/optics/lobeShare';
+import grid from '../golden/lobeGrid.json';
 import golden from '../golden/optics.json';
 
 it('is 1 / (1 + q²) at the center', () => {
@@ -12,6 +13,14 @@ it('is the integral of the GGX density over the disc', () => {
   // tests/golden/optics.json: SciPy dblquad.
   for (const [v, q, share] of golden.lobeShare.rows as [number, number, number][]) {
     expect(Math.abs(lobeShare(v, q) - share)).toBeLessThan(golden.tolerance.lobeShare);
+  }
+});
+
+it('agrees with numeric integration from the center to far outside, from near-mirror to matte', () => {
+  // tests/golden/lobeGrid.json: SciPy quad over the disc, line by line; 12 roughnesses at 14 distances.
+  expect(grid.disc.length).toBe(12 * 14);
+  for (const [v, q, share] of grid.disc as [number, number, number][]) {
+    expect(Math.abs(lobeShare(v, q) - share)).toBeLessThan(grid.tolerance);
   }
 });
 

@@ -2,12 +2,21 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { lobeShare } from '../../src/optics/lobeShare';
 import { squareLobeShare } from '../../src/optics/squareLobeShare';
+import grid from '../golden/lobeGrid.json';
 import golden from '../golden/squareLobe.json';
 
 it('agrees with numeric integration over the square', () => {
   // Source: tests/golden/squareLobe.json, SciPy dblquad.
   for (const { x, y, alphaOverA, share } of golden.cases) {
     expect(Math.abs(squareLobeShare(x, y, alphaOverA) - share)).toBeLessThan(golden.tolerance);
+  }
+});
+
+it('agrees with numeric integration over the whole grid of places and roughnesses', () => {
+  // tests/golden/lobeGrid.json: SciPy quad over the square, line by line; 12 roughnesses at 36 places.
+  expect(grid.square.length).toBe(12 * 36);
+  for (const [x, y, q, share] of grid.square as [number, number, number, number][]) {
+    expect(Math.abs(squareLobeShare(x, y, q) - share)).toBeLessThan(grid.tolerance);
   }
 });
 
