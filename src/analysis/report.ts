@@ -43,6 +43,8 @@ export interface HighlightReport {
   readonly column: number;
   /** One entry per assumed refractive index, ascending in n; interpolate in between. */
   readonly byIndex: readonly RoughnessAtIndex[];
+  /** Share of light that the stone itself sends back beside the highlight, 0 to 1; null or left out when not seen. */
+  readonly bodyReflectance?: number | null;
   /** Mean radiance over the highlight's rings, as a share of a perfect polish: for the drawing of the profile. */
   readonly profile: {
     /** Distance from the highlight's center in lamp radii. */

@@ -1,3 +1,4 @@
+import { bodyReflectance } from '../measure/bodyReflectance';
 import { refit } from '../measure/highlightFit';
 import { highlightProfile } from '../measure/highlightProfile';
 import { roughnessInterval } from '../measure/roughnessInterval';
@@ -42,7 +43,13 @@ export function stoneGloss(crop: StoneCrop, light: HighlightLight): HighlightRep
     window.row + fit.shape.row * window.stepPx,
     window.column + fit.shape.column * window.stepPx,
   );
-  return { row, column, byIndex, profile: highlightProfile(window, problem.optics, fit) };
+  return {
+    row,
+    column,
+    byIndex,
+    bodyReflectance: bodyReflectance(crop.stone, window, fit, light),
+    profile: highlightProfile(window, problem.optics, fit),
+  };
 }
 
 /** Roughness when a perfect polish would mirror as much as that index does. */

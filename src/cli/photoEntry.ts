@@ -8,6 +8,7 @@ import type {
 } from '../analysis/report';
 import type { Gloss } from '../grading/gloss';
 import type { StoneGrade } from '../grading/gradeStone';
+import { type ShineFigures, shineFigures } from '../grading/shineFigures';
 import type { Refusal, RefusalCode, Warning } from '../image/notice';
 
 /** One photo in the JSON that the command writes: other programs rely on every name in it. */
@@ -30,16 +31,27 @@ export interface StoneEntry {
   readonly areaMm2: number;
   readonly lengthMm: number;
   readonly widthMm: number;
-  readonly gloss: Pick<
-    Gloss,
-    'alpha' | 'alphaLow' | 'alphaHigh' | 'gu60' | 'gu20' | 'finish' | 'ceilingGu60'
-  > | null;
+  readonly gloss: GlossEntry | null;
   readonly flaws: readonly FlawReport[];
   readonly pitsPerCm2: StoneGrade['pitsPerCm2'];
   readonly fractureMm: StoneGrade['fractureMm'];
   readonly smoothness: StoneGrade['smoothness'];
   readonly verdict: Pick<StoneGrade['verdict'], 'action' | 'reasons'>;
 }
+
+/** Gloss and what follows from it; fields were only ever added, at the end. */
+export type GlossEntry = Pick<
+  Gloss,
+  'alpha' | 'alphaLow' | 'alphaHigh' | 'gu60' | 'gu20' | 'finish' | 'ceilingGu60'
+> &
+  Pick<Gloss, 'gu85' | 'gu60Low' | 'gu60High' | 'level' | 'shareOfCeiling'> &
+  Pick<
+    ShineFigures,
+    'imageClarity' | 'distinctnessOfImage' | 'haze' | 'haze30' | 'contrast' | 'distinctness'
+  > & {
+    /** Share of light that the stone itself sends back; null when it was not seen. */
+    readonly bodyReflectance: number | null;
+  };
 
 /** The entry of a photo that was graded; `grades` has one grade per stone, in the same order. */
 export function gradedEntry(file: string, report: PhotoReport, grades: readonly StoneGrade[]): PhotoEntry {
@@ -63,12 +75,19 @@ function stoneEntry(stone: StoneReport, grade: StoneGrade): StoneEntry {
   const { id, center, outline, areaMm2, lengthMm, widthMm, flaws } = stone;
   const { pitsPerCm2, fractureMm, smoothness, verdict } = grade;
   const { action, reasons } = verdict;
-  const gloss = grade.gloss && glossEntry(grade.gloss);
+  const gloss = grade.gloss && glossEntry(grade.gloss, stone.highlight?.bodyReflectance ?? null);
   const measured = { id, center, outline, areaMm2, lengthMm, widthMm, gloss, flaws };
   return { ...measured, pitsPerCm2, fractureMm, smoothness, verdict: { action, reasons } };
 }
 
-function glossEntry(gloss: Gloss): StoneEntry['gloss'] {
+function glossEntry(gloss: Gloss, bodyReflectance: number | null): GlossEntry {
   const { alpha, alphaLow, alphaHigh, gu60, gu20, finish, ceilingGu60 } = gloss;
-  return { alpha, alphaLow, alphaHigh, gu60, gu20, finish, ceilingGu60 };
+  const { gu85, gu60Low, gu60High, level, shareOfCeiling } = gloss;
+  const figures = shineFigures(alpha, gloss.n, bodyReflectance);
+  const { imageClarity, distinctnessOfImage, haze, haze30, contrast, distinctness } = figures;
+  return {
+    ...{ alpha, alphaLow, alphaHigh, gu60, gu20, finish, ceilingGu60 },
+    ...{ gu85, gu60Low, gu60High, level, shareOfCeiling },
+    ...{ imageClarity, distinctnessOfImage, haze, haze30, contrast, distinctness, bodyReflectance },
+  };
 }

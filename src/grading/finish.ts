@@ -5,8 +5,8 @@ export type Finish = (typeof FINISHES)[number];
 
 /**
  * Lowest reading of each finish, gloss units at 60°.
- * Source: MPI gloss levels, from memory: flat and velvet below 10, eggshell and satin 10 to 35,
- * semi-gloss 35 to 70, gloss 70 to 85, high gloss above 85.
+ * Source: MPI gloss and sheen levels: flat and velvet up to 10, eggshell and satin 10 to 35,
+ * semi-gloss 35 to 70, gloss 70 to 85, high gloss above 85. `glossLevel` names the level itself.
  */
 export const FINISH_FROM_GU60: Readonly<Record<Finish, number>> = {
   matte: 0,

@@ -1,6 +1,7 @@
 import { glossUnits } from '../optics/glossUnits';
 import { ceilingGu60 } from './ceilingGu60';
 import { type Finish, finishOf } from './finish';
+import { type GlossLevel, glossLevel } from './glossLevel';
 import type { MaterialName } from './materials';
 import type { RoughnessAtIndex } from './measuredStone';
 import { refractiveIndex } from './refractiveIndex';
@@ -14,13 +15,20 @@ export interface Gloss {
   readonly gu60Low: number;
   readonly gu60High: number;
   readonly gu20: number;
+  readonly gu85: number;
   readonly finish: Finish;
+  /** The published gloss level, which the 85° reading helps to name. */
+  readonly level: GlossLevel;
   /** 60° gloss that a perfect polish of the material would read. */
   readonly ceilingGu60: number;
   /** gu60 over the ceiling, 0 to about 1. */
   readonly shareOfCeiling: number;
   readonly shareOfCeilingLow: number;
   readonly shareOfCeilingHigh: number;
+  /** Likeliest refractive index of the material. */
+  readonly n: number;
+  /** Roughness at the lowest, the likeliest and the highest index of the material. */
+  readonly atIndexes: readonly RoughnessAtIndex[];
 }
 
 /**
@@ -34,12 +42,13 @@ export interface Gloss {
  */
 export function glossOf(byIndex: readonly RoughnessAtIndex[], material: MaterialName | null): Gloss {
   const index = refractiveIndex(material);
-  const { alpha, alphaLow, alphaHigh } = roughnessAt(byIndex, index.n);
-  const gu60 = glossUnits(alpha, index.n, 60);
-  const ceiling = ceilingGu60(index.n);
-  const ends = [index.low, index.n, index.high].map((n) => {
-    const there = roughnessAt(byIndex, n);
-    return { n, least: glossUnits(there.alphaHigh, n, 60), most: glossUnits(there.alphaLow, n, 60) };
+  const atIndexes = [index.low, index.n, index.high].map((n) => ({ n, ...roughnessAt(byIndex, n) }));
+  const { n, alpha, alphaLow, alphaHigh } = atIndexes[1]!;
+  const [gu20, gu60, gu85] = [glossUnits(alpha, n, 20), glossUnits(alpha, n, 60), glossUnits(alpha, n, 85)];
+  const ceiling = ceilingGu60(n);
+  const ends = atIndexes.map((there) => {
+    const least = glossUnits(there.alphaHigh, there.n, 60);
+    return { n: there.n, least, most: glossUnits(there.alphaLow, there.n, 60) };
   });
   return {
     alpha,
@@ -48,12 +57,16 @@ export function glossOf(byIndex: readonly RoughnessAtIndex[], material: Material
     gu60,
     gu60Low: Math.min(gu60, ...ends.map(({ least }) => least)),
     gu60High: Math.max(gu60, ...ends.map(({ most }) => most)),
-    gu20: glossUnits(alpha, index.n, 20),
+    gu20,
+    gu85,
     finish: finishOf(gu60),
+    level: glossLevel(gu60, gu85),
     ceilingGu60: ceiling,
     shareOfCeiling: gu60 / ceiling,
     shareOfCeilingLow: Math.min(gu60 / ceiling, ...ends.map(({ n, least }) => least / ceilingGu60(n))),
     shareOfCeilingHigh: Math.max(gu60 / ceiling, ...ends.map(({ n, most }) => most / ceilingGu60(n))),
+    n,
+    atIndexes,
   };
 }
 

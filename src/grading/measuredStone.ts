@@ -8,6 +8,14 @@ export interface RoughnessAtIndex {
   readonly alphaHigh: number;
 }
 
+/** A highlight as far as grading needs it. */
+export interface MeasuredHighlight {
+  /** One refractive index or more, ascending in n. */
+  readonly byIndex: readonly RoughnessAtIndex[];
+  /** Share of light that the stone itself sends back, 0 to 1; null or left out when it was not seen. */
+  readonly bodyReflectance?: number | null;
+}
+
 /** A flaw as far as grading needs it. */
 export interface MeasuredFlaw {
   readonly kind: 'pit' | 'fracture' | 'chip' | 'scratch';
@@ -25,7 +33,7 @@ export interface MeasuredStone {
   readonly areaMm2: number;
   /** True when the photo's edge cuts the stone off. */
   readonly cutOff: boolean;
-  readonly highlight: { readonly byIndex: readonly RoughnessAtIndex[] } | null;
+  readonly highlight: MeasuredHighlight | null;
   readonly flaws: readonly MeasuredFlaw[];
   /** Surface inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;

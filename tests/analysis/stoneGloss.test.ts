@@ -40,6 +40,12 @@ it('says where in the photo the highlight lies', () => {
   expect(satin.column).toBeLessThan(170);
 });
 
+it('says how light a stone it is', () => {
+  // Luminance of the drawn color: 0.2126 · 0.3 + 0.7152 · 0.1 + 0.0722 · 0.05 = 0.139.
+  expect(satin.bodyReflectance).toBeGreaterThan(0.11);
+  expect(satin.bodyReflectance).toBeLessThan(0.19);
+});
+
 it('gives a profile to be drawn: as many places as values, falling outward', () => {
   const { distance, measured, model } = satin.profile;
   expect([measured.length, model.length]).toEqual([distance.length, distance.length]);

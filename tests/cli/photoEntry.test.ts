@@ -18,8 +18,10 @@ it('writes exactly the names other programs rely on', () => {
   const stone =
     'id center outline areaMm2 lengthMm widthMm gloss flaws pitsPerCm2 fractureMm smoothness verdict';
   expect(Object.keys(photos[0].stones[0])).toEqual(stone.split(' '));
-  const gloss = 'alpha alphaLow alphaHigh gu60 gu20 finish ceilingGu60'.split(' ');
-  expect(Object.keys(photos[0].stones[0].gloss)).toEqual(gloss);
+  const gloss =
+    'alpha alphaLow alphaHigh gu60 gu20 finish ceilingGu60 gu85 gu60Low gu60High level shareOfCeiling ' +
+    'imageClarity distinctnessOfImage haze haze30 contrast distinctness bodyReflectance';
+  expect(Object.keys(photos[0].stones[0].gloss)).toEqual(gloss.split(' '));
   expect(Object.keys(photos[0].stones[0].verdict)).toEqual(['action', 'reasons']);
 });
 
@@ -27,6 +29,20 @@ it('says null where no gloss could be measured', () => {
   const blind = entry.stones.filter((_, i) => report.stones[i]?.highlight === null);
   expect(blind.length).toBeGreaterThan(0);
   expect(blind.every(({ gloss }) => gloss === null)).toBe(true);
+});
+
+it('gives image clarity for each comb, and contrast only where the stone itself was seen', () => {
+  const [seen, unseen] = [0.2, null].map((bodyReflectance) => {
+    const stones = report.stones.map((stone) => ({
+      ...stone,
+      highlight: stone.highlight && { ...stone.highlight, bodyReflectance },
+    }));
+    return gradedEntry('tray.jpg', { ...report, stones }, grades).stones[0]!.gloss!;
+  });
+  expect(seen!.imageClarity.map(({ combMm }) => combMm)).toEqual([0.125, 0.25, 0.5, 1, 2]);
+  expect(seen!.contrast).toBeGreaterThan(0);
+  expect(unseen!.contrast).toBeNull();
+  expect(unseen!.bodyReflectance).toBeNull();
 });
 
 it('gives a refused photo a code, a sentence, no numbers and no stones', () => {

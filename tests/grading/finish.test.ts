@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { FINISHES, finishOf } from '../../src/grading/finish';
 
-// MPI gloss levels by the 60° reading, from memory.
+// MPI gloss and sheen levels by the 60° reading.
 it.each([
   [0, 'matte'],
   [9.9, 'matte'],

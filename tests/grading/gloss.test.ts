@@ -20,6 +20,14 @@ it('gives the trial reading of a rough quartz-like surface', () => {
   expect(gloss.finish).toBe('satin');
 });
 
+it('names the published level and reads at all three angles', () => {
+  // Independent integral, tests/golden/glossIntegral.json: α = 0.02, n = 1.54 reads 23.4, 65.7 and 63.3.
+  const gloss = glossOf(highlightOf(0.02).byIndex, null);
+  expect(gloss.gu20).toBeCloseTo(23.4, 0);
+  expect(gloss.gu85).toBeCloseTo(63.3, 0);
+  expect([gloss.finish, gloss.level]).toEqual(['semi-gloss', 'G5']);
+});
+
 it('holds a perfect polish against the ceiling of its mineral', () => {
   // ISO 2813 / ASTM D523: fluorite, n = 1.434, cannot read more than about 78.
   const fluorite = glossOf(highlightOf(1e-4).byIndex, 'fluorite');
