@@ -11,6 +11,7 @@ import { openOpenCv } from '../../src/vision/openCv';
 import { drawFindings } from './drawFindings';
 import { matchStones, type StoneMatch } from './matchStones';
 import { rankCorrelation } from './rankCorrelation';
+import { roughnessAt } from './roughnessAt';
 import { type FlawScore, NO_FLAWS, scoreFlaws } from './scoreFlaws';
 import { type Truth, truthsIn } from './truth';
 
@@ -88,21 +89,10 @@ function scoreStone({ stone, truth, overlap }: StoneMatch, mmPerPx: number): voi
 }
 
 /** Roughness at the true index, as the grading interpolates it. */
-function roughness(stone: StoneReport, n: number) {
-  const knots = stone.highlight?.byIndex;
-  if (!knots) return null;
-  const upper = Math.min(
-    knots.length - 1,
-    Math.max(
-      1,
-      knots.findIndex((knot) => knot.n >= n),
-    ),
-  );
-  const [a, b] = [knots[upper - 1]!, knots[upper]!];
-  const share = Math.min(1, Math.max(0, (n - a.n) / (b.n - a.n)));
-  const between = (key: 'alpha' | 'alphaLow' | 'alphaHigh') =>
-    Math.exp((1 - share) * Math.log(a[key]) + share * Math.log(b[key]));
-  return { estimated: between('alpha'), low: between('alphaLow'), high: between('alphaHigh') };
+function roughness({ highlight }: StoneReport, n: number) {
+  if (!highlight) return null;
+  const { alpha, alphaLow, alphaHigh } = roughnessAt(highlight.byIndex, n);
+  return { estimated: alpha, low: alphaLow, high: alphaHigh };
 }
 
 function summarize(): void {

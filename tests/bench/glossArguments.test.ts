@@ -1,0 +1,26 @@
+import { fileURLToPath } from 'node:url';
+import { expect, it } from 'vitest';
+import { glossArguments } from './glossArguments';
+
+const sampleImages = fileURLToPath(new URL('../../sample-images', import.meta.url));
+const source = fileURLToPath(new URL('../../src', import.meta.url));
+
+it('takes a folder of truth files as it is, and a part by its name', () => {
+  expect(glossArguments([sampleImages]).folder).toBe(sampleImages);
+  expect(glossArguments(['photos', '--part', 'test']).folder).toBe('photos/test');
+});
+
+it('splits the list of variants', () => {
+  expect(glossArguments(['photos', '--part', 'test', '--variants', 'clean,blur-1']).variants).toEqual([
+    'clean',
+    'blur-1',
+  ]);
+});
+
+it('says what is missing or too much', () => {
+  expect(() => glossArguments([])).toThrow('Name a folder, or saved rows.');
+  expect(() => glossArguments(['a', 'b'])).toThrow('Name one folder, not also b.');
+  expect(() => glossArguments([source])).toThrow('name a part of it');
+  expect(() => glossArguments(['/no/such/folder'])).toThrow('There is no folder');
+  expect(() => glossArguments(['a', '--part', 'test', '--processes', '0'])).toThrow('whole number from 1');
+});

@@ -1,0 +1,45 @@
+import { expect, it } from 'vitest';
+import { faultsOf, faultVerdicts, isGood } from './glossFaults';
+
+const photo = (faults: string[], warnings: string[], variant = 'clean', refused: string | null = null) => ({
+  variant,
+  faults,
+  warnings,
+  refused,
+});
+
+it('finds a fault by its warning, or by a refusal for it', () => {
+  const [first] = faultVerdicts([
+    photo(['out-of-focus'], ['blurred']),
+    photo(['out-of-focus'], [], 'clean', 'out-of-focus'),
+    photo(['out-of-focus'], ['ball-clipped']),
+    photo(['out-of-focus'], [], 'clean', 'no-ball'),
+  ]);
+  expect(first).toMatchObject({ what: 'out-of-focus: found', measured: '2 of 4, 50.0 %', met: false });
+});
+
+it('takes any alarm or refusal on a good photo for a false one, but no other warning', () => {
+  const good = [
+    photo([], []),
+    photo([], ['lamp-too-large']),
+    photo([], ['another']),
+    photo([], [], 'clean', 'no-ball'),
+  ];
+  expect(faultVerdicts(good)).toMatchObject([
+    { measured: '2 of 4, 50.0 %: lamp-too-large, no-ball', met: false },
+  ]);
+});
+
+it('knows the fault of a variant by its name', () => {
+  expect(faultsOf(photo([], [], 'clipped-4'))).toEqual(['clipped']);
+  expect(faultsOf(photo(['wet'], [], 'noise'))).toEqual(['wet']);
+  expect(isGood(photo([], [], 'noise'))).toBe(false);
+});
+
+it('stops at a fault that the table lacks', () => {
+  expect(() => faultVerdicts([photo(['moonlight'], [])])).toThrow('The table of faults lacks: moonlight.');
+});
+
+it('is not met without good photos', () => {
+  expect(faultVerdicts([photo(['wet'], ['wet-stones'])]).map(({ met }) => met)).toEqual([true, false]);
+});

@@ -1,0 +1,74 @@
+import { analyzePhoto } from '../../src/analysis/analyzePhoto';
+import type { PhotoReport } from '../../src/analysis/report';
+import { decodeFile } from '../../src/cli/decodeFile';
+import { Refusal } from '../../src/image/notice';
+import type { Photo } from '../../src/image/photo';
+import { fresnelReflectance } from '../../src/optics/fresnelReflectance';
+import type { OpenCv } from '../../src/vision/openCv';
+import { glossBaselines } from './glossBaselines';
+import { type GlossPhotoRow, type GlossRow, glossReading, trueRow, warningsBeside } from './glossRow';
+import { type GlossPhoto, type GlossTruth, readGlossTruth } from './glossTruth';
+import { matchStones } from './matchStones';
+
+/** Index of the perfect polish that the two plain scores are measured against: quartz, as for an unknown stone. */
+const PLAIN_INDEX = 1.54;
+
+/** One photo measured as the page does, beside its truth. */
+export interface GlossResult {
+  readonly photo: GlossPhotoRow;
+  readonly rows: readonly GlossRow[];
+}
+
+/** Analyzes one photo and sets every true stone beside what was said about it. */
+export async function readGlossPhoto(job: GlossPhoto, cv: OpenCv): Promise<GlossResult> {
+  const truth = readGlossTruth(job);
+  const started = performance.now();
+  const photo = await decodeFile(job.photoPath);
+  const options = { ballMm: truth.ball.diameterMm, ballAt: null, rig: null };
+  const report = await analyzePhoto(photo, options, cv, () => {}).catch((error: unknown) => {
+    if (error instanceof Refusal) return error.code;
+    throw error;
+  });
+  const isRefused = typeof report === 'string';
+  return {
+    photo: {
+      part: truth.part ?? null,
+      scene: job.scene,
+      variant: job.variant,
+      photoPath: job.photoPath,
+      faults: truth.faults ?? [],
+      refused: isRefused ? report : null,
+      warnings: isRefused ? [] : report.warnings.map(({ code }) => code),
+      trueStones: truth.stones.length,
+      foundStones: isRefused ? 0 : report.stones.length,
+      seconds: (performance.now() - started) / 1000,
+    },
+    rows: isRefused ? unreadRows(job, truth) : readRows(job, truth, photo, report),
+  };
+}
+
+const UNREAD = { isFound: false, reading: null, warnings: [], gradientScore: null, areaScore: null };
+
+function unreadRows(job: GlossPhoto, truth: GlossTruth): GlossRow[] {
+  return truth.stones.map((stone) => ({ ...trueRow(job, truth, stone), ...UNREAD }));
+}
+
+function readRows(job: GlossPhoto, truth: GlossTruth, photo: Photo, report: PhotoReport): GlossRow[] {
+  const matches = matchStones(report.stones, truth.stones, photo.widthPx, photo.heightPx);
+  const mirrorRadiance = report.rig.lampRadiance * fresnelReflectance(PLAIN_INDEX, 1);
+  return truth.stones.map((stone) => {
+    const row = trueRow(job, truth, stone);
+    const match = matches.find((one) => one.truth.id === stone.id);
+    if (!match) return { ...row, ...UNREAD };
+    const { highlight, outline } = match.stone;
+    return {
+      ...row,
+      row: highlight?.row ?? row.row,
+      column: highlight?.column ?? row.column,
+      isFound: true,
+      reading: glossReading(match.stone, stone.n),
+      warnings: warningsBeside(report, match.stone),
+      ...glossBaselines(photo, outline, mirrorRadiance),
+    };
+  });
+}
