@@ -7,7 +7,7 @@ import { type GlossArguments, glossArguments, USAGE } from './glossArguments';
 import { glossBreakdown, variantLines } from './glossBreakdown';
 import { changeLines } from './glossCompare';
 import { glossCrops } from './glossCrops';
-import { faultsOf, faultVerdicts } from './glossFaults';
+import { faultVerdicts } from './glossFaults';
 import { glossPool } from './glossPool';
 import { repeatability, repeatVerdict } from './glossRepeat';
 import type { GlossPhotoRow, GlossRow } from './glossRow';
@@ -82,7 +82,7 @@ function report({ photos, rows }: GlossRun): number {
     verdicts.push(...some);
   };
   print(photoLines(photos, rows));
-  if (photos.some((photo) => faultsOf(photo).length > 0)) {
+  if (photos.some(({ faults }) => faults.length > 0)) {
     add('Photo checks', faultVerdicts(photos));
   } else {
     if (clean.some(({ sameStone }) => sameStone !== null))

@@ -1,8 +1,7 @@
 import { expect, it } from 'vitest';
-import { faultsOf, faultVerdicts, isGood } from './glossFaults';
+import { faultVerdicts } from './glossFaults';
 
-const photo = (faults: string[], warnings: string[], variant = 'clean', refused: string | null = null) => ({
-  variant,
+const photo = (faults: string[], warnings: string[], refused: string | null = null) => ({
   faults,
   warnings,
   refused,
@@ -11,9 +10,9 @@ const photo = (faults: string[], warnings: string[], variant = 'clean', refused:
 it('finds a fault by its warning, or by a refusal for it', () => {
   const [first] = faultVerdicts([
     photo(['out-of-focus'], ['blurred']),
-    photo(['out-of-focus'], [], 'clean', 'out-of-focus'),
+    photo(['out-of-focus'], [], 'out-of-focus'),
     photo(['out-of-focus'], ['ball-clipped']),
-    photo(['out-of-focus'], [], 'clean', 'no-ball'),
+    photo(['out-of-focus'], [], 'no-ball'),
   ]);
   expect(first).toMatchObject({ what: 'out-of-focus: found', measured: '2 of 4, 50.0 %', met: false });
 });
@@ -23,17 +22,11 @@ it('takes any alarm or refusal on a good photo for a false one, but no other war
     photo([], []),
     photo([], ['lamp-too-large']),
     photo([], ['another']),
-    photo([], [], 'clean', 'no-ball'),
+    photo([], [], 'no-ball'),
   ];
   expect(faultVerdicts(good)).toMatchObject([
     { measured: '2 of 4, 50.0 %: lamp-too-large, no-ball', met: false },
   ]);
-});
-
-it('knows the fault of a variant by its name', () => {
-  expect(faultsOf(photo([], [], 'clipped-4'))).toEqual(['clipped']);
-  expect(faultsOf(photo(['wet'], [], 'noise'))).toEqual(['wet']);
-  expect(isGood(photo([], [], 'noise'))).toBe(false);
 });
 
 it('stops at a fault that the table lacks', () => {

@@ -1,11 +1,10 @@
 import type { GlossPhotoRow } from './glossRow';
 import { percent, verdict } from './glossTargets';
-import { CLEAN } from './glossTruth';
 import type { Verdict } from './realVerdict';
 
 const TARGET = { found: 0.95, falseAlarms: 0.03 };
 
-/** For each fault that a truth file or a variant names, the refusals and warnings any of which finds it. */
+/** For each fault that a truth file names, the refusals and warnings any of which finds it. */
 export const FOUND_BY: Readonly<Record<string, readonly string[]>> = {
   'out-of-focus': ['out-of-focus', 'blurred'],
   clipped: ['clipped', 'ball-clipped'],
@@ -13,27 +12,14 @@ export const FOUND_BY: Readonly<Record<string, readonly string[]>> = {
   'second-light': ['second-light'],
   wet: ['wet-stones'],
   'cut-off': ['stone-cut-off'],
-  'low-resolution': ['low-resolution'],
+  'too-few-px': ['low-resolution'],
   'lamp-cut': ['lamp-partly'],
   'ball-shaded': ['lamp-partly', 'ball-shaded'],
   'lamp-too-large': ['lamp-too-large'],
 };
 const ALL_CODES = new Set(Object.values(FOUND_BY).flat());
 
-type CheckedPhoto = Pick<GlossPhotoRow, 'variant' | 'faults' | 'refused' | 'warnings'>;
-
-/** What is wrong with a photo on purpose: what its scene says, and its variant when that is named after a fault. */
-export function faultsOf({ faults, variant }: CheckedPhoto): string[] {
-  return [
-    ...faults,
-    ...Object.keys(FOUND_BY).filter((fault) => variant === fault || variant.startsWith(`${fault}-`)),
-  ];
-}
-
-/** Whether nothing is wrong with a photo: no fault in the scene, and nothing done to it afterwards. */
-export function isGood(photo: CheckedPhoto): boolean {
-  return photo.variant === CLEAN && photo.faults.length === 0;
-}
+type CheckedPhoto = Pick<GlossPhotoRow, 'faults' | 'refused' | 'warnings'>;
 
 /** Codes about faults that a photo was given; a refusal of any kind is one. */
 export function alarmsOf({ refused, warnings }: CheckedPhoto): string[] {
@@ -47,17 +33,17 @@ export function alarmsOf({ refused, warnings }: CheckedPhoto): string[] {
  * @throws Error if a truth file names a fault that the table does not know.
  */
 export function faultVerdicts(photos: readonly CheckedPhoto[]): Verdict[] {
-  const named = [...new Set(photos.flatMap(faultsOf))].sort();
+  const named = [...new Set(photos.flatMap(({ faults }) => faults))].sort();
   const unknown = named.filter((fault) => !(fault in FOUND_BY));
   if (unknown.length > 0) throw new Error(`The table of faults lacks: ${unknown.join(', ')}.`);
   const found = named.map((fault) => {
-    const faulty = photos.filter((photo) => faultsOf(photo).includes(fault));
+    const faulty = photos.filter(({ faults }) => faults.includes(fault));
     const seen = faulty.filter((photo) => alarmsOf(photo).some((code) => FOUND_BY[fault]!.includes(code)));
     const share = seen.length / faulty.length;
     const measured = `${seen.length} of ${faulty.length}, ${percent(share)}`;
     return verdict(`${fault}: found`, measured, `≥ ${percent(TARGET.found)}`, share >= TARGET.found);
   });
-  const good = photos.filter(isGood);
+  const good = photos.filter(({ faults }) => faults.length === 0);
   const alarmed = good.filter((photo) => alarmsOf(photo).length > 0);
   const share = alarmed.length / good.length;
   const codes = [...new Set(alarmed.flatMap(alarmsOf))].join(', ');

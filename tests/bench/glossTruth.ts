@@ -1,14 +1,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { TrueStone, Truth } from './truth';
+import { truthOfVariant } from './truthOfVariant';
 
 /** What a scene of the gloss bench truly shows: the fields of sample-images/README.md, and some of its own. */
 export interface GlossTruth extends Omit<Truth, 'stones' | 'lamp'> {
   readonly lamp: Truth['lamp'] & { readonly shape: 'round' | 'square' };
   /** Part of the bench: development, test, turned or faults. */
   readonly part?: string;
-  /** What is wrong with the photo on purpose; left out or empty for a good one. */
+  /** What is wrong with the scene on purpose; left out or empty for a good one. */
   readonly faults?: readonly string[];
+  /** How each photo was developed: with which faults, and how much smaller than the render. */
+  readonly variants?: readonly {
+    readonly variant: string;
+    readonly faults: readonly string[];
+    readonly scale?: number;
+  }[];
   readonly stones: readonly TrueGlossStone[];
 }
 
@@ -35,9 +42,9 @@ export interface GlossPhoto {
 
 export const CLEAN = 'clean';
 
-/** The truth of a photo. */
-export function readGlossTruth({ truthPath }: GlossPhoto): GlossTruth {
-  return JSON.parse(readFileSync(truthPath, 'utf8')) as GlossTruth;
+/** The truth of a photo, in its own pixels and with its own faults. */
+export function readGlossTruth({ truthPath, variant }: GlossPhoto): GlossTruth {
+  return truthOfVariant(JSON.parse(readFileSync(truthPath, 'utf8')) as GlossTruth, variant);
 }
 
 /**
