@@ -119,13 +119,15 @@ def moss(n, where, colors, size):
 PATTERNS = {"plain": plain, "bands": bands, "breccia": breccia, "orbs": orbs, "speckle": speckle, "moss": moss}
 
 
-def stone_material(name, body, alpha, floor_alpha, shift, turn):
+def stone_material(name, body, alpha, floor_alpha, shift, turn, index=None):
     """A Principled material of the body with GGX roughness `alpha`, rougher (`floor_alpha`) where the skin is broken.
 
     Cycles squares its roughness input to get the GGX alpha; its Specular input is F0 / 0.08.
     shift, turn: offset (mm) and Euler angles (radians) of the pattern, so that no two stones are alike.
+    index: refractive index of the skin; the body's own when left out.
     """
-    pattern, colors, index, size = BODIES[body]
+    pattern, colors, own_index, size = BODIES[body]
+    index = index or own_index
     material = bpy.data.materials.new(name)
     material.use_nodes = True
     n = Nodes(material.node_tree)

@@ -6,21 +6,20 @@ Needs Debian's blender, python3-numpy, python3-scipy, python3-opencv, python3-sk
 
 import argparse
 import json
-import math
 import os
 import sys
 
 import bpy
-import numpy as np
 from PIL import Image
 
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 
+from focal_length import focal_length_exif
 from labels import label_picture
-from layout import layout
+from layout import ball_cloud, layout
 from scenes import RECIPES, draw_scene
-from setting import BALL_MM, add_ball, add_camera, add_fill, add_lamp, add_tray, empty_scene
+from setting import add_ball, add_camera, add_fill, add_lamp, add_tray, empty_scene
 from stones import flawed_skin, material_of, stone_object
 from truth import photo_truth
 from view import View
@@ -38,15 +37,6 @@ def arguments():
     return parser.parse_args(sys.argv[sys.argv.index("--") + 1:])
 
 
-def ball_cloud():
-    """Points on the ball, resting on the tray."""
-    k = np.arange(400)
-    z = 1 - (2 * k + 1) / 400
-    turn = k * 2.399963
-    flat = np.sqrt(1 - z * z)
-    return BALL_MM / 2 * np.column_stack([flat * np.cos(turn), flat * np.sin(turn), z + 1])
-
-
 def fill_tray(blend, scene, view):
     """Builds every stone, lays all out and puts them and the ball in the tray; returns the built stones and the ball's center."""
     built = []
@@ -60,18 +50,6 @@ def fill_tray(blend, scene, view):
         thing = stone_object(blend, f"stone {label}", b["skin"], b.pop("triangles"), material, label)
         thing.location = b["shift"] = (x, y, 0)
     return built, add_ball(blend, *places[-1])
-
-
-# Diagonal of the 36 x 24 mm frame that equivalent focal lengths refer to.
-FRAME_DIAGONAL_MM = 43.27
-
-
-def focal_length(view):
-    """Exif data that state the focal length for a 36 x 24 mm frame, as cameras do (tag 0xA405)."""
-    exif = Image.Exif()
-    diagonal_px = math.hypot(view.width_px, view.height_px)
-    exif[0x8769] = {0xA405: round(FRAME_DIAGONAL_MM * view.focal_px / diagonal_px)}
-    return exif
 
 
 def build(options):
@@ -90,7 +68,7 @@ def build(options):
     blend.render.filepath = base + ".png"
     bpy.ops.render.render(write_still=True)
     Image.open(base + ".png").convert("RGB").save(
-        base + ".jpg", quality=92, subsampling=0, optimize=True, exif=focal_length(view))
+        base + ".jpg", quality=92, subsampling=0, optimize=True, exif=focal_length_exif(view.focal_px, width, height))
     os.remove(base + ".png")
     labels = label_picture(blend, base + "-labels.png")
     truth = photo_truth(options.name, scene, view, labels, ball_at, built)

@@ -74,9 +74,13 @@ def lobed_distance(skin, center, radius_mm, wobble):
     return near, np.linalg.norm(offset, axis=1) / (radius_mm * np.clip(edge, 0.5, 1.6))
 
 
-def add_pit(skin, diameter_mm, tilt_deg=(0, 68)):
-    """Presses a pit with a steep wall and a rough floor; returns its truth or None if no place is left."""
-    center = skin.spot(*tilt_deg, diameter_mm / 2 + 0.6)
+def add_pit(skin, diameter_mm, tilt_deg=(0, 68), center=None):
+    """Presses a pit with a steep wall and a rough floor, at the vertex `center` or a free place.
+
+    Returns its truth, or None if no place is left.
+    """
+    if center is None:
+        center = skin.spot(*tilt_deg, diameter_mm / 2 + 0.6)
     if center is None:
         return None
     depth = diameter_mm * skin.rng.uniform(0.22, 0.42)

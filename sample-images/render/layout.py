@@ -3,6 +3,8 @@
 import numpy as np
 from scipy.spatial import ConvexHull
 
+from setting import BALL_MM
+
 
 def outline_of(points, view, x, y):
     """Convex outline in pixels (column, row) of points moved to (x, y)."""
@@ -83,3 +85,12 @@ def layout(clouds, view, rng, touching_pairs, gap=34, margin=30):
         if len(places) == len(clouds):
             return places
     raise RuntimeError("the tray is too full: fewer or smaller stones, or a wider view")
+
+
+def ball_cloud():
+    """Points on the ball, resting on the tray."""
+    k = np.arange(400)
+    z = 1 - (2 * k + 1) / 400
+    turn = k * 2.399963
+    flat = np.sqrt(1 - z * z)
+    return BALL_MM / 2 * np.column_stack([flat * np.cos(turn), flat * np.sin(turn), z + 1])

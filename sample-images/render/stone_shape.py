@@ -50,19 +50,21 @@ def broken_face(directions, radius, rng):
     return (radius**-softness + np.minimum(cut, 50.0) ** -softness) ** (-1 / softness)
 
 
-def stone_shape(rng, form, length_mm, edge_mm):
+def stone_shape(rng, form, length_mm, edge_mm, waviness=None):
     """Vertices (mm, lowest at z = 0, centered over the origin) and triangles of one stone.
 
-    form: 'rounded', 'oval', 'facetted' or 'broken'.
+    form: 'rounded', 'oval', 'facetted', 'broken' or 'wavy' (rounded, with orange peel).
     edge_mm: wanted mesh edge on the side that faces the camera.
+    waviness: wavelength in mm and root-mean-square slope of the orange peel, or None for a sound skin.
     """
-    frequency = int(np.clip(length_mm * 0.62 / edge_mm, 120, 330))
+    frequency = int(np.clip(length_mm * 0.62 / edge_mm, 70, 330))
     directions, triangles = sphere_of(frequency)
     facets, softness, flat = {
         "rounded": (10, 9, (0.78, 0.62)),
         "oval": (5, 7, (0.66, 0.5)),
         "facetted": (13, 26, (0.8, 0.66)),
         "broken": (10, 10, (0.8, 0.68)),
+        "wavy": (10, 9, (0.78, 0.62)),
     }[form]
     radius = worn_hull(directions, rng, facets, softness)
     if form == "broken":
@@ -74,8 +76,22 @@ def stone_shape(rng, form, length_mm, edge_mm):
     points = directions * radius[:, None] * semi
     points = points @ turn(rng).T
     points *= length_mm / longest_extent(points)
+    if waviness:
+        points = orange_peel(points, triangles, rng, *waviness)
     points -= [*(points[:, :2].max(0) + points[:, :2].min(0)) / 2, points[:, 2].min()]
     return points, triangles
+
+
+def orange_peel(points, triangles, rng, wavelength_mm, slope):
+    """Swells the skin into smooth low waves; `slope` is their root-mean-square slope along one direction."""
+    normals = vertex_normals(points, triangles)
+    seed = int(rng.integers(1 << 30))
+    wave = noise3(points * 2 / wavelength_mm, seed)[:, None] * normals
+    height = wavelength_mm * slope / 4
+    for _ in range(2):
+        leaning = vertex_normals(points + height * wave, triangles)
+        height *= slope / np.sqrt(((leaning - normals) ** 2).sum(1).mean() / 2)
+    return points + height * wave
 
 
 def turn(rng):

@@ -11,7 +11,7 @@ from stone_shape import stone_shape, vertex_normals
 def flawed_skin(stone, edge_mm):
     """The surface of a drawn stone with its flaws; returns skin, triangles, flaws and decoys."""
     rng = np.random.default_rng(stone["seed"])
-    points, triangles = stone_shape(rng, stone["form"], stone["lengthMm"], edge_mm)
+    points, triangles = stone_shape(rng, stone["form"], stone["lengthMm"], edge_mm, stone.get("waviness"))
     skin = Skin(points, triangles, vertex_normals(points, triangles), rng)
     flaws = [add_chip(skin, size) for size in stone["chips"]]
     flaws += [add_fracture(skin, *size) for size in stone["fractures"]]
@@ -47,4 +47,4 @@ def material_of(stone, name):
     """The stone's material, its pattern shifted and turned at random; returns material and refractive index."""
     rng = np.random.default_rng(stone["seed"] + 1)
     return stone_material(name, stone["body"], stone["alpha"], stone["floor"],
-                          tuple(rng.uniform(-400, 400, 3)), tuple(rng.uniform(0, 6.28, 3)))
+                          tuple(rng.uniform(-400, 400, 3)), tuple(rng.uniform(0, 6.28, 3)), stone.get("n"))
