@@ -9,6 +9,10 @@ export const REFUSALS = {
   'no-ball':
     'No reference ball was found: lay the dark glass ball in the tray, or point at it, or use a saved rig.',
   'out-of-focus': 'The photo is out of focus: hold the camera steady, focus on the stones and take it again.',
+  'exposures-differ-in-size':
+    'The shots are not of one size: take them with the same camera, held the same way, and do not crop them.',
+  'exposures-differ-in-scene':
+    'The shots do not show the same scene: leave camera, lamp and stones as they are, change the exposure by one to three stops, and nothing else.',
 } as const;
 
 export type RefusalCode = keyof typeof REFUSALS;
