@@ -27,6 +27,55 @@ export interface Rig {
   readonly lampTurnRad: number | null;
   /** Standard deviation of the camera's point spread, pixels. */
   readonly blurPx: number;
+  /** The lamp's color: red, green and blue over their luminance; white when left out. */
+  readonly lampColor?: readonly [number, number, number];
+  /** What the same photo showed beside the ball; left out in rigs saved before this was read. */
+  readonly scene?: RigScene;
+}
+
+/** What a photo shows of lamp and camera beside the ball, so that photos without one can be compared. */
+export interface RigScene {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** From the file's EXIF data; null when it says none. */
+  readonly focalLength35Mm: number | null;
+  /** Where the ball lay; null without one. */
+  readonly ballAt: PixelPoint | null;
+  /** Red, green and blue light of the bare tray at nine places, row by row; linear, 1 = the clipping level. */
+  readonly tray: readonly (readonly [number, number, number])[];
+  /** Shadows of the stones: direction in which they fall, degrees from right toward up, and reach in radii of a stone. */
+  readonly shadow: { readonly turnDeg: number; readonly reach: number; readonly likeness: number } | null;
+  /** Blur of the sharpest edges at the stones, photo pixels; null without edges. */
+  readonly edgeBlurPx: number | null;
+}
+
+export type RigChangeCode =
+  | 'lamp-moved'
+  | 'camera-moved'
+  | 'focus-lost'
+  | 'exposure-changed'
+  | 'tray-changed';
+
+/** A photo's lamp and camera against the remembered ones; a number is null when the photo does not tell it. */
+export interface RigCheck {
+  /** True when the photo's own ball was read: it is then measured by that, and only later photos are at stake. */
+  readonly byBall: boolean;
+  /** What has changed; empty while the rig holds. */
+  readonly changes: readonly RigChangeCode[];
+  /** Angle between the lamp's directions then and now, the ball's place allowed for; with the ball only. */
+  readonly lampOffDeg: number | null;
+  /** Lamp's angular size now, as a share of the remembered one; with the ball only. */
+  readonly lampSizeRatio: number | null;
+  /** Turn of the shadows' direction, degrees. */
+  readonly shadowTurnDeg: number | null;
+  /** Largest share by which the light falls off otherwise across the picture. */
+  readonly trayTilt: number | null;
+  /** Millimeters per pixel now, as a share of the remembered ones. */
+  readonly scaleRatio: number | null;
+  /** Camera blur now and then, photo pixels. */
+  readonly blurPx: readonly [now: number, then: number] | null;
+  /** Light recorded of the same thing now, as a share of the remembered one. */
+  readonly exposureRatio: number | null;
 }
 
 /** Roughness fitted under the assumption of one refractive index. */
@@ -83,6 +132,8 @@ export interface StoneReport {
   readonly flaws: readonly FlawReport[];
   /** Surface actually inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;
+  /** True when gloss was not read because the rig no longer holds; left out otherwise. */
+  readonly glossWithheld?: boolean;
 }
 
 /** All that is measured in one photo; independent of step, material and limits. */
@@ -93,6 +144,8 @@ export interface PhotoReport {
   readonly ball: BallReport | null;
   readonly light: LightReport | null;
   readonly rig: Rig;
+  /** Against the rig given; null or left out when none was given or it is too old to compare. */
+  readonly rigCheck?: RigCheck | null;
   readonly warnings: readonly Warning[];
   readonly stones: readonly StoneReport[];
 }

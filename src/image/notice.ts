@@ -25,6 +25,17 @@ export const WARNINGS = {
   'stone-cut-off': 'A stone touches the edge of the photo and was only partly seen.',
   'lamp-too-large': 'The lamp looks too large to tell gloss from mirror: halve it or double its distance.',
   blurred: 'The photo is slightly blurred: near-mirror finishes are less certain.',
+  'lamp-moved':
+    'The lamp is not where it was when lamp and camera were remembered: put it back, or lay the ball in the tray and remember them anew.',
+  'camera-moved':
+    'The camera or the size of its photos is not as remembered, so sizes are off without the ball: lay it in the tray and remember lamp and camera anew.',
+  'focus-lost': 'The photo is blurrier than the remembered one: focus on the stones and take it again.',
+  'exposure-changed':
+    'The exposure is not the remembered one: gloss was corrected by the light on the tray, which holds for the same tray only; lock the exposure, or lay the ball in the tray.',
+  'tray-changed':
+    'The bare tray is not as remembered, so the exposure is not known and gloss is less certain: use the same tray, or lay the ball in it.',
+  'rig-unchecked':
+    'The remembered lamp and camera are of an earlier kind that cannot be checked, so gloss is less certain: remember them anew from a photo with the ball.',
 } as const;
 
 export type WarningCode = keyof typeof WARNINGS;

@@ -1,0 +1,110 @@
+import { cropLinear } from '../image/cropLinear';
+import { luminance } from '../image/luminance';
+import type { Photo } from '../image/photo';
+import type { Box, Mask, Raster } from '../image/raster';
+import type { ShrunkPhoto } from '../image/shrinkPhoto';
+import { ballShadow, USUAL_SHADOW } from '../measure/ballShadow';
+import { shadowCast } from '../measure/shadowCast';
+import { sharpestEdge } from '../measure/sharpestEdge';
+import { trayDifference } from '../measure/trayDifference';
+import { trayLight } from '../measure/trayLight';
+import { trayModel } from '../measure/trayModel';
+import { gaussianBlur } from '../vision/gaussianBlur';
+import type { OpenCv } from '../vision/openCv';
+import type { StonePiece } from './findStones';
+import type { BallReport, RigScene } from './report';
+
+/** Blur under which the tray's own grain does not count, pixels of the small picture. */
+const SIGMA_PX = 1;
+/** Longest side of the piece of photo in which edges are read, pixels. */
+const EDGE_SIDE_PX = 640;
+/** Stones at whose edges the focus is read. */
+const EDGE_STONES = 4;
+
+/**
+ * Reads what a photo tells of lamp and camera beside its ball: tray, shadows, focus and size.
+ *
+ * @param cv - OpenCV.
+ * @param photo - The photo in full size.
+ * @param small - The same, reduced.
+ * @param pieces - Its stones in the small picture.
+ * @param ball - The reference ball in photo pixels, or null.
+ */
+export function readScene(
+  cv: OpenCv,
+  photo: Photo,
+  small: ShrunkPhoto,
+  pieces: readonly StonePiece[],
+  ball: BallReport | null,
+): RigScene {
+  const blurred = gaussianBlur(cv, small.raster, SIGMA_PX);
+  return {
+    widthPx: photo.widthPx,
+    heightPx: photo.heightPx,
+    focalLength35Mm: photo.focalLength35Mm ?? null,
+    ballAt: ball && [ball.row, ball.column],
+    tray: trayLight(blurred),
+    shadow: readShadow(blurred, small.factor, pieces, ball),
+    edgeBlurPx: readEdgeBlur(photo, small.factor, pieces),
+  };
+}
+
+function readShadow(
+  blurred: Raster,
+  factor: number,
+  pieces: readonly StonePiece[],
+  ball: BallReport | null,
+): RigScene['shadow'] {
+  const { width, height } = blurred;
+  const difference = trayDifference(blurred, trayModel(blurred));
+  const inSmall = (at: number) => (at + 0.5) / factor - 0.5;
+  const circle = ball && {
+    row: inSmall(ball.row),
+    column: inSmall(ball.column),
+    radiusPx: ball.radiusPx / factor,
+  };
+  const { depth } = circle ? ballShadow(difference, circle) : USUAL_SHADOW;
+  const darkness = difference.lightness.map((ln) => Math.min(1, Math.max(0, ln / depth)));
+  const stones = unionOf(pieces, width, height);
+  let count = pieces.length;
+  if (circle) {
+    count++;
+    for (let i = 0; i < stones.data.length; i++) {
+      const apart = Math.hypot(Math.floor(i / width) - circle.row, (i % width) - circle.column);
+      if (apart <= circle.radiusPx) stones.data[i] = 1;
+    }
+  }
+  const cast = shadowCast({ width, height, channels: 1, data: darkness }, stones, count);
+  return cast && { turnDeg: (cast.turnRad * 180) / Math.PI, reach: cast.reach, likeness: cast.likeness };
+}
+
+function unionOf(pieces: readonly StonePiece[], width: number, height: number): Mask {
+  const data = new Uint8Array(width * height);
+  for (const { box, mask } of pieces) {
+    mask.data.forEach((inside, i) => {
+      if (inside) data[(box.row + Math.floor(i / box.width)) * width + box.column + (i % box.width)] = 1;
+    });
+  }
+  return { width, height, data };
+}
+
+/** Blur of the sharpest edges at the largest stones, in full size; the least of them, photo pixels. */
+function readEdgeBlur(photo: Photo, factor: number, pieces: readonly StonePiece[]): number | null {
+  const largest = [...pieces].sort((a, b) => b.box.width * b.box.height - a.box.width * a.box.height);
+  const blurs = largest
+    .slice(0, EDGE_STONES)
+    .map(({ box }) => sharpestEdge(luminance(cropLinear(photo, fullBox(box, factor)))))
+    .filter((blur) => blur !== null);
+  return blurs.length === 0 ? null : Math.min(...blurs);
+}
+
+/** The upper left part of a box of the small picture, in photo pixels. */
+function fullBox(box: Box, factor: number): Box {
+  const side = (length: number) => Math.min(EDGE_SIDE_PX, length * factor);
+  return {
+    row: box.row * factor,
+    column: box.column * factor,
+    width: side(box.width),
+    height: side(box.height),
+  };
+}
