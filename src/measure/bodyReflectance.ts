@@ -4,8 +4,6 @@ import type { HighlightFit } from './highlightFit';
 import type { HighlightWindow } from './highlightModel';
 import type { HighlightLight } from './stoneHighlight';
 
-/** The stone's own light is read where the lobe has fallen below this share of its height in the window. */
-const BESIDE_LOBE = 0.5;
 const FEWEST_PIXELS = 10;
 
 /**
@@ -14,13 +12,13 @@ const FEWEST_PIXELS = 10;
  * The rig is the white reference. A lamp of radiance L that fills the solid angle Ω, seen under the angle θ from the
  * surface normal, lights the surface with L Ω cos θ, of which a white one sends back L Ω cos θ / π in every direction.
  * So ρd = π · body / (L Ω cos θ), body being the luminance left when the highlight's lobe is taken off; the median over
- * the lower half of the lobe. With the half-vector radius a of the lamp, Ω = 4π t / (1 + t), t = a² cos θ.
+ * the half of the window where the lobe is lowest. With the half-vector radius a of the lamp, Ω = 4π t / (1 + t), t = a² cos θ.
  *
  * @param stone - RGB crop in linear light, lamp white = (1, 1, 1).
  * @param window - The part of the crop in which the highlight was fitted.
  * @param fit - The fitted highlight.
  * @param light - Lamp and camera.
- * @returns 0 to 1, or null when too little of the stone is seen beside the lobe. Light from elsewhere (a bright room, a
+ * @returns 0 to 1, or null when too little of the stone is seen there. Light from elsewhere (a bright room, a
  *   neighbor) counts as the lamp's, so it is at most a little too high.
  * @see Lambert's law; Shafer 1985, Color Research and Application 10(4), for highlight and body.
  */
@@ -30,11 +28,12 @@ export function bodyReflectance(
   fit: HighlightFit,
   light: HighlightLight,
 ): number | null {
-  const highest = fit.lobe.reduce((most, value) => Math.max(most, value), 0);
+  const lobes = fit.lobe.filter((_, i) => window.use[i] === 1).sort();
+  const middle = lobes[lobes.length >> 1] ?? 0;
   const own: number[] = [];
   for (let y = 0, i = 0; y < window.height; y++) {
     for (let x = 0; x < window.width; x++, i++) {
-      if (window.use[i] !== 1 || fit.lobe[i]! > BESIDE_LOBE * highest) continue;
+      if (window.use[i] !== 1 || fit.lobe[i]! > middle) continue;
       const row = Math.round(window.row + y * window.stepPx);
       const column = Math.round(window.column + x * window.stepPx);
       own.push(luminanceAt(stone, row, column) - fit.amplitude * fit.lobe[i]!);

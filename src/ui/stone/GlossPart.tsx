@@ -2,6 +2,7 @@ import type { HighlightReport } from '../../analysis/report';
 import type { StoneGrade } from '../../grading/gradeStone';
 import { GlossScale } from './GlossScale';
 import { HighlightChart } from './HighlightChart';
+import { ShineTable } from './ShineTable';
 
 interface Props {
   readonly gloss: StoneGrade['gloss'];
@@ -21,16 +22,19 @@ export function GlossPart({ gloss, highlight }: Props) {
     );
   }
   const round = (value: number) => value.toFixed(value < 10 ? 1 : 0);
+  const reached = Math.round(100 * gloss.shareOfCeiling);
   return (
     <section>
       <h3>Gloss, estimated</h3>
       <p>
         <span className="big-number">{gloss.finish}</span>
+        {', '}gloss level {gloss.level}
         <br />
-        {round(gloss.gu60)} gloss units at 60° ({round(gloss.gu60Low)} to {round(gloss.gu60High)}),{' '}
-        {round(gloss.gu20)} at 20°. A perfect polish of this material reads {round(gloss.ceilingGu60)}.
+        {round(gloss.gu60)} gloss units at 60° ({round(gloss.gu60Low)} to {round(gloss.gu60High)}): {reached}{' '}
+        % of what this material can reach. A perfect polish of it reads {round(gloss.ceilingGu60)}.
       </p>
       <GlossScale gu={gloss.gu60} low={gloss.gu60Low} high={gloss.gu60High} ceiling={gloss.ceilingGu60} />
+      <ShineTable gloss={gloss} bodyReflectance={highlight.bodyReflectance ?? null} />
       <h3>Its highlight</h3>
       <HighlightChart profile={highlight.profile} />
     </section>
