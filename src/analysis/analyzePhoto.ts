@@ -9,13 +9,16 @@ import { inViewFrame, viewDirection } from '../measure/viewDirection';
 import { combine, normalize, type Vector } from '../optics/vector';
 import type { OpenCv } from '../vision/openCv';
 import { findStones, type LampSide, type StonePiece } from './findStones';
+import { type HeldRig, holdRig } from './holdRig';
 import type { AnalysisOptions, Watch } from './options';
 import { type BallReading, readBall } from './readBall';
+import { readScene } from './readScene';
 import type { PhotoReport, PixelPoint, Rig, StoneReport } from './report';
 import { type StoneCrop, stoneCrop } from './stoneCrop';
 import { stoneFlaws } from './stoneFlaws';
 import { stoneGloss } from './stoneGloss';
 import { type StoneShape, stoneShape } from './stoneShape';
+import { widenGloss } from './widenGloss';
 
 /** Longer side of the small picture in which ball and stones are found, pixels. */
 const SMALL_SIDE_PX = 900;
@@ -45,13 +48,14 @@ export async function analyzePhoto(
   await watch('ball', 0);
   const small = shrinkPhoto(photo, SMALL_SIDE_PX);
   const reading = options.ballMm === null ? null : readBall(photo, small, options.ballAt);
-  const rig = reading && options.ballMm !== null ? rigOf(reading, options.ballMm) : options.rig;
+  const own = reading && options.ballMm !== null ? rigOf(reading, options.ballMm) : null;
+  const expected = own ?? options.rig;
   checkFocus(small.raster);
-  if (!rig) throw new Refusal('no-ball');
+  if (!expected) throw new Refusal('no-ball');
   await watch('stones', 0);
-  const leastPx = LEAST_STONE_MM2 / (rig.mmPerPx * small.factor) ** 2;
+  const leastPx = LEAST_STONE_MM2 / (expected.mmPerPx * small.factor) ** 2;
   const ball = reading && smallBall(reading, small.factor);
-  const pieces = findStones(cv, small.raster, ball, lampSide(rig), leastPx);
+  const pieces = findStones(cv, small.raster, ball, lampSide(expected), leastPx);
   if (pieces.length === 0) throw new Refusal('no-stone');
   const shaped = inReadingOrder(
     pieces.map((piece) => ({
@@ -60,7 +64,10 @@ export async function analyzePhoto(
     })),
     photo.heightPx,
   );
-  const scene: Scene = { photo, rig, color: reading?.lamp.color ?? [1, 1, 1], cv };
+  const seen = readScene(cv, photo, small, pieces, reading?.ball ?? null);
+  const held = holdRig(own, seen, options.rig) ?? { ...UNCHECKED, rig: expected };
+  const { rig } = held;
+  const scene: Scene = { photo, held, rig, cv };
   const stones: StoneReport[] = [];
   for (const [i, { shape, cutOff }] of shaped.entries()) {
     await watch('highlights', i / shaped.length);
@@ -74,15 +81,18 @@ export async function analyzePhoto(
     ball: reading?.ball ?? null,
     light: rig.light,
     rig,
-    warnings: warningsOf(reading, rig, stones),
+    rigCheck: held.check,
+    warnings: [...held.warnings, ...warningsOf(reading, rig, stones)],
     stones,
   };
 }
 
+const UNCHECKED = { radianceSd: 0, isMoved: false, check: null, warnings: [] } as const;
+
 interface Scene {
   readonly photo: Photo;
+  readonly held: HeldRig;
   readonly rig: Rig;
-  readonly color: readonly [number, number, number];
   readonly cv: OpenCv;
 }
 
@@ -94,6 +104,7 @@ function rigOf({ ball, lamp }: BallReading, ballMm: number): Rig {
     sourceSlope: lamp.sourceSlope,
     lampTurnRad: lamp.turnRad,
     blurPx: lamp.blurPx,
+    lampColor: lamp.color,
   };
 }
 
@@ -109,14 +120,16 @@ function smallBall({ ball }: BallReading, factor: number) {
 }
 
 function measureStone(
-  { photo, rig, color, cv }: Scene,
+  { photo, held, rig, cv }: Scene,
   shape: StoneShape,
   cutOff: boolean,
   id: number,
 ): StoneReport {
-  const crop = stoneCrop(photo, shape.outline, rig.mmPerPx, color);
+  const crop = stoneCrop(photo, shape.outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
   const view = viewDirection(photo, shape.center[0], shape.center[1]);
-  const highlight = stoneGloss(crop, highlightLight(rig, crop, view));
+  const light = highlightLight(rig, crop, view);
+  const found = held.isMoved ? null : stoneGloss(crop, light);
+  const highlight = found && widenGloss(found, held.radianceSd, light.half[2]);
   const { flaws, inspectedCm2 } = stoneFlaws(cv, crop, rig.mmPerPx, lampSide(rig));
   return {
     id,
@@ -129,6 +142,7 @@ function measureStone(
     highlight,
     flaws,
     inspectedCm2,
+    ...(held.isMoved ? { glossWithheld: true } : {}),
   };
 }
 
