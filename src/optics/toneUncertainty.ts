@@ -1,11 +1,11 @@
 import { srgbFromLinear } from './srgbTransfer';
-import { linearThroughTone } from './toneCurve';
+import { toneDecoder } from './toneDecoder';
 
 /**
  * Contrast of the curve a camera may have laid over sRGB without saying so: a fifth more in the middle.
  * Common practice, no published source.
  */
-export const TYPICAL_CONTRAST = 1 / 3;
+export const TYPICAL_CONTRAST = 0.4;
 
 /** A highlight as it reads when the photo is taken for plain sRGB; linear light, 1 = the camera's limit. */
 export interface HighlightLevels {
@@ -32,8 +32,8 @@ export function toneUncertainty(
 ): number {
   if (!(height > 0 && reference > 0)) throw new RangeError('Height and reference must be positive.');
   const changes = [-contrast, contrast].map((strength) => {
-    const tone = { contrast: strength, knee: 0, bow: 0 };
-    const light = (level: number) => linearThroughTone(srgbFromLinear(Math.min(1, Math.max(0, level))), tone);
+    const decode = toneDecoder({ contrast: strength, knee: 0, bow: 0 });
+    const light = (level: number) => decode(srgbFromLinear(Math.min(1, Math.max(0, level))));
     const share = (light(body + height) - light(body)) / light(reference);
     const plain = (Math.min(1, body + height) - Math.min(1, body)) / Math.min(1, reference);
     return plain > 0 ? Math.abs(share / plain - 1) : 0;
