@@ -87,6 +87,7 @@ export async function analyzePhoto(
   };
 }
 
+const WITHHELD = { highlight: null, bound: null } as const;
 const UNCHECKED = { radianceSd: 0, isMoved: false, check: null, warnings: [] } as const;
 
 interface Scene {
@@ -128,7 +129,7 @@ function measureStone(
   const crop = stoneCrop(photo, shape.outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
   const view = viewDirection(photo, shape.center[0], shape.center[1]);
   const light = highlightLight(rig, crop, view);
-  const found = held.isMoved ? null : stoneGloss(crop, light);
+  const { highlight: found, bound } = held.isMoved ? WITHHELD : stoneGloss(crop, light);
   const highlight = found && widenGloss(found, held.radianceSd, light.half[2]);
   const { flaws, inspectedCm2 } = stoneFlaws(cv, crop, rig.mmPerPx, lampSide(rig));
   return {
@@ -140,6 +141,7 @@ function measureStone(
     widthMm: shape.widthPx * rig.mmPerPx,
     cutOff,
     highlight,
+    glossBound: bound,
     flaws,
     inspectedCm2,
     ...(held.isMoved ? { glossWithheld: true } : {}),

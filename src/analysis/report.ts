@@ -103,6 +103,12 @@ export interface HighlightReport {
   };
 }
 
+/** What a stone without a readable highlight can still be said to be. */
+export interface GlossBound {
+  /** Roughness that it has at least, for the same refractive indices as a highlight's; 0 when it may be a mirror. */
+  readonly byIndex: readonly { readonly n: number; readonly alphaAtLeast: number }[];
+}
+
 export type FlawKind = 'pit' | 'fracture' | 'chip' | 'scratch';
 
 export interface FlawReport {
@@ -129,6 +135,8 @@ export interface StoneReport {
   /** True when the photo's edge cuts the stone off. */
   readonly cutOff: boolean;
   readonly highlight: HighlightReport | null;
+  /** Given when there is no highlight. */
+  readonly glossBound: GlossBound | null;
   readonly flaws: readonly FlawReport[];
   /** Surface actually inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;
@@ -147,5 +155,7 @@ export interface PhotoReport {
   /** Against the rig given; null or left out when none was given or it is too old to compare. */
   readonly rigCheck?: RigCheck | null;
   readonly warnings: readonly Warning[];
+  /** Light in each shot of the scene as a share of the first, the first included; left out for a single photo. */
+  readonly exposureRatios?: readonly number[];
   readonly stones: readonly StoneReport[];
 }

@@ -1,6 +1,8 @@
+import type { Mask } from '../image/raster';
 import { bodyReflectance } from '../measure/bodyReflectance';
 import { refit } from '../measure/highlightFit';
 import { highlightProfile } from '../measure/highlightProfile';
+import { leastRoughness } from '../measure/leastRoughness';
 import { roughnessInterval } from '../measure/roughnessInterval';
 import { shrinkMask } from '../measure/shrinkMask';
 import {
@@ -9,27 +11,70 @@ import {
   type StoneHighlight,
   stoneHighlight,
 } from '../measure/stoneHighlight';
+import { wholeStoneLobe } from '../measure/wholeStoneLobe';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
-import type { HighlightReport, RoughnessAtIndex } from './report';
+import { glossUnits } from '../optics/glossUnits';
+import type { GlossBound, HighlightReport, RoughnessAtIndex } from './report';
 import type { StoneCrop } from './stoneCrop';
 
 /** Refractive indices at which the roughness is fitted; the grading interpolates between them. */
 export const INDEX_KNOTS = [1.43, SEARCH_INDEX, 1.65, 1.77] as const;
 /** The stone's rim, left out because the outline may be off by as much: share of the stone's radius. */
 const RIM_SHARE = 0.05;
+/** Lobes of this roughness and more, in half-vector radii of the lamp, can be confused with shading. */
+const LIKE_SHADING = 3;
+/** How much better than shading alone a lobe must explain the stone: to be believed, and to be found by that alone. */
+const LEAST_GAIN = { believed: 2, found: 6 };
+/** What the dome is wrong by on a real stone, ln α (from the development scenes). */
+const DOME_SD = 0.15;
+/** Half of a 90 % interval of a normal distribution, standard deviations. */
+const NORMAL_90 = 1.645;
+/** An interval that reaches this far says no more than that the stone is matte. */
+const ROUGHEST = 0.5;
+
+/** An interval wider than this, 60° gloss units, is no number either. */
+const WIDEST_GU60 = 70;
+
+/** What a stone's light tells of its gloss: a number, or a bound when it cannot carry one. */
+export interface StoneGloss {
+  readonly highlight: HighlightReport | null;
+  readonly bound: GlossBound | null;
+}
 
 /**
  * Measures the lamp's image on a stone for a range of refractive indices.
  *
  * @param crop - The stone.
  * @param light - Lamp and camera, in crop pixels.
- * @returns The highlight in photo pixels, or null when the stone shows none.
+ * @returns The highlight in photo pixels, or what its absence tells.
  */
-export function stoneGloss(crop: StoneCrop, light: HighlightLight): HighlightReport | null {
+export function stoneGloss(crop: StoneCrop, light: HighlightLight): StoneGloss {
+  const mask = innerMask(crop);
+  const found = stoneHighlight(crop.stone, mask, light);
+  const near = found && windowReport(crop, light, found);
+  const isSure = near !== null && near.byIndex[1]!.alpha < LIKE_SHADING * light.sourceSlope;
+  const highlight = isSure ? near : wideReport(crop, mask, light, near);
+  if (highlight && isNumber(highlight)) return { highlight, bound: null };
+  return { highlight: null, bound: boundOf(crop, mask, light, highlight) };
+}
+
+/** Whether a highlight's interval says more than matte, or more than anything between matte and mirror. */
+function isNumber({ byIndex }: HighlightReport): boolean {
+  const { alphaLow, alphaHigh, n } = byIndex[1]!;
+  const spread = glossUnits(alphaLow, n, 60) - glossUnits(alphaHigh, n, 60);
+  return alphaHigh <= ROUGHEST && spread <= WIDEST_GU60;
+}
+
+function innerMask(crop: StoneCrop): Mask {
   const area = crop.mask.data.reduce((sum, inside) => sum + inside, 0);
-  const rimPx = Math.max(1, Math.round(RIM_SHARE * Math.sqrt(area / Math.PI)));
-  const found = stoneHighlight(crop.stone, shrinkMask(crop.mask, rimPx), light);
-  if (!found) return null;
+  return shrinkMask(crop.mask, Math.max(1, Math.round(RIM_SHARE * Math.sqrt(area / Math.PI))));
+}
+
+const polishOf = (light: HighlightLight, n: number) =>
+  light.lampRadiance * fresnelReflectance(n, light.half[2]);
+
+/** The highlight fitted in a window around it. */
+function windowReport(crop: StoneCrop, light: HighlightLight, found: StoneHighlight): HighlightReport {
   const { fit, problem } = found;
   const { window } = problem;
   const interval = roughnessInterval(problem, fit);
@@ -52,8 +97,42 @@ export function stoneGloss(crop: StoneCrop, light: HighlightLight): HighlightRep
   };
 }
 
+/** A lobe so wide that it takes the whole stone to tell it from shading; null when it cannot be told. */
+function wideReport(
+  crop: StoneCrop,
+  mask: Mask,
+  light: HighlightLight,
+  near: HighlightReport | null,
+): HighlightReport | null {
+  const whole = wholeStoneLobe(crop.stone, mask, light, polishOf(light, SEARCH_INDEX));
+  if (near) return whole && whole.gain < LEAST_GAIN.believed ? null : near;
+  if (!whole || whole.gain < LEAST_GAIN.found) return null;
+  const widen = (end: number) => Math.hypot(Math.log(end / whole.alpha), NORMAL_90 * DOME_SD);
+  // A lobe much wider than the lamp is F · a² / α² high.
+  const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {
+    const alpha = whole.alpha * Math.sqrt(polishOf(light, n) / polishOf(light, SEARCH_INDEX));
+    const [low, high] = [widen(whole.low), widen(whole.high)];
+    return { n, alpha, alphaLow: alpha * Math.exp(-low), alphaHigh: alpha * Math.exp(high) };
+  });
+  const [row, column] = crop.toPhoto(whole.row, whole.column);
+  return { row, column, byIndex, bodyReflectance: null, profile: whole.profile };
+}
+
+function boundOf(
+  crop: StoneCrop,
+  mask: Mask,
+  light: HighlightLight,
+  doubtful: HighlightReport | null,
+): GlossBound {
+  const byIndex = INDEX_KNOTS.map((n, k) => {
+    const alpha = leastRoughness(crop.stone, mask, light.sourceSlope, polishOf(light, n));
+    return { n, alphaAtLeast: Math.max(alpha, doubtful?.byIndex[k]?.alphaLow ?? 0) };
+  });
+  return { byIndex };
+}
+
 /** Roughness when a perfect polish would mirror as much as that index does. */
 function refitted({ fit, problem }: StoneHighlight, light: HighlightLight, n: number): number {
-  const amplitude = light.lampRadiance * fresnelReflectance(n, light.half[2]);
-  return refit({ ...problem, prior: { ...problem.prior, amplitude } }, fit, null).shape.alpha;
+  return refit({ ...problem, prior: { ...problem.prior, amplitude: polishOf(light, n) } }, fit, null).shape
+    .alpha;
 }

@@ -22,6 +22,9 @@ export interface PhotoEntry {
   readonly ball: BallReport | null;
   readonly light: LightReport | null;
   readonly stones: readonly StoneEntry[];
+  /** The files of all shots of the scene, `file` first; and the light in each as a share of the first, or null. */
+  readonly exposures: readonly string[];
+  readonly exposureRatios: readonly number[] | null;
 }
 
 export interface StoneEntry {
@@ -32,6 +35,8 @@ export interface StoneEntry {
   readonly lengthMm: number;
   readonly widthMm: number;
   readonly gloss: GlossEntry | null;
+  /** What a stone without a gloss reading has at most; null when its gloss is known or nothing can be said. */
+  readonly glossAtMost: { readonly gu60: number } | null;
   readonly flaws: readonly FlawReport[];
   readonly pitsPerCm2: StoneGrade['pitsPerCm2'];
   readonly fractureMm: StoneGrade['fractureMm'];
@@ -53,17 +58,23 @@ export type GlossEntry = Pick<
     readonly bodyReflectance: number | null;
   };
 
+/** The files of one scene: a photo, or several shots of it. */
+type Files = readonly [string, ...string[]];
+
 /** The entry of a photo that was graded; `grades` has one grade per stone, in the same order. */
-export function gradedEntry(file: string, report: PhotoReport, grades: readonly StoneGrade[]): PhotoEntry {
+export function gradedEntry(files: Files, report: PhotoReport, grades: readonly StoneGrade[]): PhotoEntry {
   const { warnings, widthPx, heightPx, mmPerPx, ball, light, stones } = report;
   const entries = stones.map((stone, i) => stoneEntry(stone, grades[i]!));
-  return { file, refused: null, warnings, widthPx, heightPx, mmPerPx, ball, light, stones: entries };
+  const measured = { warnings, widthPx, heightPx, mmPerPx, ball, light, stones: entries };
+  const shots = { exposures: files, exposureRatios: report.exposureRatios ?? [1] };
+  return { file: files[0], refused: null, ...measured, ...shots };
 }
 
 /** The entry of a photo that was refused: nothing was measured. */
-export function refusedEntry(file: string, { code, message }: Refusal): PhotoEntry {
+export function refusedEntry(files: Files, { code, message }: Refusal): PhotoEntry {
   const nothing = { widthPx: null, heightPx: null, mmPerPx: null, ball: null, light: null } as const;
-  return { file, refused: { code, message }, warnings: [], ...nothing, stones: [] };
+  const shots = { exposures: files, exposureRatios: null };
+  return { file: files[0], refused: { code, message }, warnings: [], ...nothing, stones: [], ...shots };
 }
 
 /** The whole JSON document. */
@@ -76,7 +87,8 @@ function stoneEntry(stone: StoneReport, grade: StoneGrade): StoneEntry {
   const { pitsPerCm2, fractureMm, smoothness, verdict } = grade;
   const { action, reasons } = verdict;
   const gloss = grade.gloss && glossEntry(grade.gloss, stone.highlight?.bodyReflectance ?? null);
-  const measured = { id, center, outline, areaMm2, lengthMm, widthMm, gloss, flaws };
+  const glossAtMost = grade.gu60AtMost === null ? null : { gu60: grade.gu60AtMost };
+  const measured = { id, center, outline, areaMm2, lengthMm, widthMm, gloss, glossAtMost, flaws };
   return { ...measured, pitsPerCm2, fractureMm, smoothness, verdict: { action, reasons } };
 }
 

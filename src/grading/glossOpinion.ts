@@ -11,28 +11,18 @@ import { STEP_FACTS, type Step } from './steps';
 /**
  * What the shine of a stone says about it; always one opinion.
  *
- * @param gloss - Estimated gloss; null when no highlight could be read.
+ * @param gloss - Estimated gloss.
  * @param step - Step the batch is in.
  * @param limits - What is let pass at this step.
  * @param material - Null when nothing was said about the stone.
  */
 export function glossOpinion(
-  gloss: Gloss | null,
+  gloss: Gloss,
   step: Step,
   limits: StepLimits,
   material: MaterialName | null,
 ): Opinion {
-  if (gloss === null) return withoutHighlight(step);
   return step === 'polish' ? polished(gloss, limits, material) : ground(gloss, step, material);
-}
-
-function withoutHighlight(step: Step): Opinion {
-  if (step === 'coarse' || step === 'medium') {
-    const reason = `No highlight to measure, as expected after ${STEP_FACTS[step].title.toLowerCase()} grit.`;
-    return { action: 'advance', reason };
-  }
-  const reason = `No highlight found, and one is expected after the ${STEP_FACTS[step].title.toLowerCase()} step. Turn a rounded side to the lamp and photograph it again.`;
-  return { action: 'look-closer', reason };
 }
 
 /** Steps before polish: smooth enough to go on, or rougher than the step should leave it. */

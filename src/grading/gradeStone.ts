@@ -1,5 +1,6 @@
 import { flawTally } from './flawTally';
 import { type Gloss, glossOf } from './gloss';
+import { glossAtMost } from './glossAtMost';
 import { DEFAULT_LIMITS, type Limits } from './limits';
 import type { MaterialName } from './materials';
 import type { MeasuredStone } from './measuredStone';
@@ -22,6 +23,8 @@ export interface GradeSettings {
 export interface StoneGrade {
   readonly id: number;
   readonly gloss: Gloss | null;
+  /** 60° gloss that a stone without a highlight has at most; null when its gloss is known. */
+  readonly gu60AtMost: number | null;
   /** Sure pits per cm² of surface seen. */
   readonly pitsPerCm2: number;
   /** Length of all sure fractures together, mm. */
@@ -44,14 +47,16 @@ export function gradeStone(stone: MeasuredStone, settings: GradeSettings): Stone
   const limits = (settings.limits ?? DEFAULT_LIMITS)[step];
   const tallies = flawTally(stone, limits);
   const gloss = stone.highlight === null ? null : glossOf(stone.highlight.byIndex, material);
+  const gu60AtMost = gloss || !stone.glossBound ? null : glossAtMost(stone.glossBound, material);
   const { score, parts } = smoothness(tallies);
   return {
     id: stone.id,
     gloss,
+    gu60AtMost,
     pitsPerCm2: tallies.sure.pit.count / tallies.surfaceCm2,
     fractureMm: tallies.sure.fracture.totalMm,
     smoothness: score,
     smoothnessParts: parts,
-    verdict: verdict({ stone, tallies, gloss, step, limits, material, mmPerPx }),
+    verdict: verdict({ stone, tallies, gloss, gu60AtMost, step, limits, material, mmPerPx }),
   };
 }

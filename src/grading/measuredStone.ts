@@ -16,6 +16,12 @@ export interface MeasuredHighlight {
   readonly bodyReflectance?: number | null;
 }
 
+/** What the lack of a highlight tells, as far as grading needs it. */
+export interface MeasuredBound {
+  /** Least roughness for one refractive index or more, ascending in n. */
+  readonly byIndex: readonly { readonly n: number; readonly alphaAtLeast: number }[];
+}
+
 /** A flaw as far as grading needs it. */
 export interface MeasuredFlaw {
   readonly kind: 'pit' | 'fracture' | 'chip' | 'scratch';
@@ -34,6 +40,8 @@ export interface MeasuredStone {
   /** True when the photo's edge cuts the stone off. */
   readonly cutOff: boolean;
   readonly highlight: MeasuredHighlight | null;
+  /** Null when there is a highlight, or nothing can be said. */
+  readonly glossBound: MeasuredBound | null;
   readonly flaws: readonly MeasuredFlaw[];
   /** Surface inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;

@@ -1,3 +1,4 @@
+import { dullOpinion } from './dullOpinion';
 import { flawCount } from './flawCount';
 import { flawOpinions } from './flawOpinions';
 import type { FlawTallies } from './flawTally';
@@ -26,6 +27,8 @@ export interface VerdictBasis {
   readonly stone: MeasuredStone;
   readonly tallies: FlawTallies;
   readonly gloss: Gloss | null;
+  /** 60° gloss that a stone without a highlight has at most; null when nothing is known. */
+  readonly gu60AtMost: number | null;
   readonly step: Step;
   readonly limits: StepLimits;
   readonly material: MaterialName | null;
@@ -43,11 +46,13 @@ export interface VerdictBasis {
  * @returns One action with its reasons; more flaws never make it better.
  */
 export function verdict(basis: VerdictBasis): Verdict {
-  const { stone, tallies, gloss, step, limits, material, mmPerPx } = basis;
+  const { stone, tallies, gloss, gu60AtMost, step, limits, material, mmPerPx } = basis;
   const flaws = flawOpinions(tallies, step, limits);
   const wet = wetOpinion(gloss, step, material);
   if (wet?.sure) return { action: 'look-closer', reasons: [wet, ...flaws].map(({ reason }) => reason) };
-  const shine = wet ?? glossOpinion(gloss, step, limits, material);
+  const shine =
+    wet ??
+    (gloss ? glossOpinion(gloss, step, limits, material) : dullOpinion(gu60AtMost, step, limits, material));
   const sound = flaws.length === 0 ? [soundness(tallies, step)] : [];
   const opinions = [...flaws, ...viewOpinions(stone, mmPerPx), ...sound, shine];
   const found = worst(opinions);

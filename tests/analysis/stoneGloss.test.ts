@@ -11,7 +11,7 @@ function gloss(alpha: number) {
   return stoneGloss(crop, light);
 }
 
-const satin = gloss(0.08)!;
+const satin = gloss(0.08).highlight!;
 
 it('states the roughness for each refractive index, rising, with an interval around each', () => {
   expect(satin.byIndex.map(({ n }) => n)).toEqual([...INDEX_KNOTS]);
@@ -53,6 +53,11 @@ it('gives a profile to be drawn: as many places as values, falling outward', () 
   expect(measured[0]!).toBeGreaterThan(3 * measured[measured.length - 1]!);
 });
 
-it('is null on a matte stone', () => {
-  expect(gloss(0.7)).toBeNull();
+it('gives a matte stone no number but the roughness that it has at least', () => {
+  const { highlight, bound } = gloss(0.7);
+  expect(highlight).toBeNull();
+  for (const { alphaAtLeast } of bound!.byIndex) {
+    expect(alphaAtLeast).toBeGreaterThan(0.1);
+    expect(alphaAtLeast).toBeLessThan(0.7);
+  }
 });

@@ -160,8 +160,11 @@ function radianceFrom({ picture, mask }: Shown, sourceSlope: number, direction: 
 
 function readingOf({ picture, mask }: Shown, light: HighlightLight): Reading {
   const crop = { stone: picture, mask, factor: 1, toPhoto: (r: number, c: number) => [r, c] as const };
-  const highlight = stoneGloss(crop, light);
-  if (!highlight) return { alpha: Number.POSITIVE_INFINITY, text: 'no highlight' };
+  const { highlight, bound } = stoneGloss(crop, light);
+  if (!highlight) {
+    const least = bound?.byIndex[1]?.alphaAtLeast ?? 0;
+    return { alpha: Number.POSITIVE_INFINITY, text: `no highlight, α at least ${least.toFixed(3)}` };
+  }
   const { alpha, alphaLow, alphaHigh, gu60 } = glossOf(highlight.byIndex, null);
   const interval = `[${alphaLow.toFixed(3)}, ${alphaHigh.toFixed(3)}]`;
   const place = `at row ${highlight.row.toFixed(0)}, column ${highlight.column.toFixed(0)}`;

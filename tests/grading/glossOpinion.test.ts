@@ -6,8 +6,8 @@ import type { MaterialName } from '../../src/grading/materials';
 import type { Step } from '../../src/grading/steps';
 import { highlightOf } from '../helpers/measuredStone';
 
-function opinionOn(alpha: number | null, step: Step, doubt = 0.1, material: MaterialName | null = 'agate') {
-  const gloss = alpha === null ? null : glossOf(highlightOf(alpha, doubt).byIndex, material);
+function opinionOn(alpha: number, step: Step, doubt = 0.1, material: MaterialName | null = 'agate') {
+  const gloss = glossOf(highlightOf(alpha, doubt).byIndex, material);
   return glossOpinion(gloss, step, DEFAULT_LIMITS[step], material);
 }
 
@@ -27,15 +27,6 @@ it('repeats a step that left the stone too rough', () => {
 it('looks closer when the interval crosses what is expected', () => {
   expect(opinionOn(0.24, 'fine').action).toBe('look-closer');
   expect(opinionOn(0.24, 'fine').reason).toContain('not sure enough');
-});
-
-it('expects no highlight after coarse or medium, and misses it later', () => {
-  expect(opinionOn(null, 'coarse').action).toBe('advance');
-  expect(opinionOn(null, 'medium').action).toBe('advance');
-  for (const step of ['fine', 'prepolish', 'polish'] as const) {
-    expect(opinionOn(null, step).action).toBe('look-closer');
-    expect(opinionOn(null, step).reason).toContain('No highlight found');
-  }
 });
 
 it('finishes an agate close to its ceiling', () => {

@@ -14,7 +14,7 @@ it('advances a sound dull stone out of coarse', () => {
   expect(verdictOn({ highlight: highlightOf(0.35) }, 'coarse')).toMatchObject({ action: 'advance' });
   expect(verdictOn({}, 'coarse').reasons).toEqual([
     'Sound: no pits and no fractures on the side in view.',
-    'No highlight to measure, as expected after coarse grit.',
+    'No highlight stands out, as expected after coarse grit.',
   ]);
 });
 

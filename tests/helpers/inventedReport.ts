@@ -56,6 +56,7 @@ function inventedStone(id: number, center: PixelPoint): StoneReport {
     widthMm: widthPx / 10,
     cutOff: false,
     highlight: id % 7 === 0 ? null : inventedHighlight(center, 0.01 * 1.55 ** ((id * 5) % 11)),
+    glossBound: id % 7 === 0 ? { byIndex: [{ n: 1.54, alphaAtLeast: 0.15 }] } : null,
     flaws: id % 3 === 0 ? flaws : id % 3 === 1 ? [] : flaws.slice(0, 1),
     inspectedCm2: 2.4,
   };

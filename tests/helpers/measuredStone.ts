@@ -9,6 +9,7 @@ export function measuredStone(part: Partial<MeasuredStone> = {}): MeasuredStone 
     areaMm2: 560,
     cutOff: false,
     highlight: null,
+    glossBound: null,
     flaws: [],
     inspectedCm2: 5,
     ...part,

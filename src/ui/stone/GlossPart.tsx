@@ -6,17 +6,20 @@ import { ShineTable } from './ShineTable';
 
 interface Props {
   readonly gloss: StoneGrade['gloss'];
+  readonly gu60AtMost: number | null;
   readonly highlight: HighlightReport | null;
 }
 
 /** How much the stone shines, how sure that is, and how much its material could. */
-export function GlossPart({ gloss, highlight }: Props) {
+export function GlossPart({ gloss, gu60AtMost, highlight }: Props) {
   if (gloss === null || highlight === null) {
     return (
       <section>
         <h3>Gloss</h3>
         <p>
           No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.
+          {gu60AtMost !== null &&
+            ` It has at most about ${gu60AtMost.toFixed(gu60AtMost < 10 ? 1 : 0)} gloss units at 60°.`}
         </p>
       </section>
     );

@@ -73,7 +73,7 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
       </header>
       <VerdictPart verdict={grade.verdict} />
       <FlawPart stone={stone} mmPerPx={report.mmPerPx} bitmap={bitmap} />
-      <GlossPart gloss={grade.gloss} highlight={stone.highlight} />
+      <GlossPart gloss={grade.gloss} gu60AtMost={grade.gu60AtMost} highlight={stone.highlight} />
       <SmoothnessPart grade={grade} />
     </section>
   );

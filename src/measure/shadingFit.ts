@@ -1,0 +1,169 @@
+import { leastSquares } from './leastSquares';
+import type { StoneSamples } from './stoneSamples';
+import { SHADING_PRIOR, type ShadingLight, type StoneShading, shadeStone } from './stoneShading';
+import { type ChannelSpread, lowerInverse, tSpread } from './tSpread';
+
+/** One fit of shape, fill light and lobe height to the light of a whole stone. */
+export interface ShadingFit {
+  /** Height, two tilts, flatness, fill light and gain as the fit varies them; where a next fit may begin. */
+  readonly parameters: readonly number[];
+  /** Minus twice the logarithm of the likelihood, priors included, counted in independent samples. */
+  readonly cost: number;
+  readonly shading: StoneShading;
+  /** The stone's own light per unit of `shading.body`, red, green, blue. */
+  readonly albedo: readonly number[];
+  /** Radiance of a perfect polish as fitted. */
+  readonly amplitude: number;
+  /** Residuals, three channels a sample, brought to unit spread. */
+  readonly whitened: Float64Array;
+}
+
+/** What is held while a stone's shading is fitted. */
+export interface ShadingProblem {
+  readonly samples: StoneSamples;
+  readonly light: ShadingLight;
+  /** Expected radiance of a perfect polish; 0 for a stone without a lobe. */
+  readonly amplitude: number;
+  readonly alpha: number;
+  /** Share of the samples that are independent, 0 to 1. */
+  readonly independentShare: number;
+}
+
+/** Degrees of freedom of the t distribution that pattern and pits follow. */
+const FREEDOM = 4;
+const ROUNDS = 3;
+const ITERATIONS = 4;
+const STEPS = [0.03, 0.02, 0.02, 0.03, 0.05, 0.01];
+const PRIORS = STEPS.length;
+const IDENTITY = [1, 0, 0, 0, 1, 0, 0, 0, 1];
+
+/** Where a first fit begins. */
+export const USUAL_SHADING: readonly number[] = [
+  SHADING_PRIOR.lnHeight.mean,
+  0,
+  0,
+  SHADING_PRIOR.lnFlatness.mean,
+  SHADING_PRIOR.lnFill.mean,
+  0,
+];
+
+/**
+ * Fits a dome, its body color, fill light and lobe height at a given roughness.
+ *
+ * What the stone's pattern leaves over is taken to follow a multivariate t distribution over the color channels:
+ * pattern of one strong color costs little along that color, and pits and specks count little.
+ *
+ * @param problem - What is held.
+ * @param from - Parameters to begin with, such as `USUAL_SHADING`.
+ * @see Lange, Little, Taylor 1989, J. Am. Stat. Assoc. 84, for the fit by re-weighting.
+ */
+export function shadingFit(problem: ShadingProblem, from: readonly number[]): ShadingFit {
+  const count = problem.samples.x.length;
+  const work: Workspace = {
+    problem,
+    weights: new Float64Array(count).fill(1),
+    shading: {
+      body: new Float64Array(count),
+      lobe: new Float64Array(count),
+      apart: new Float64Array(count),
+    },
+  };
+  const residuals = new Float64Array(3 * count);
+  const steps = problem.amplitude > 0 ? STEPS : [...STEPS.slice(0, -1), 0];
+  let spread: ChannelSpread = lowerInverse(IDENTITY);
+  let p = Float64Array.from(from);
+  for (let round = 0; round < ROUNDS; round++) {
+    plainResiduals(work, p, residuals);
+    spread = tSpread(residuals, work.weights, FREEDOM);
+    const weighted = (q: Float64Array, into: Float64Array) => weightedResiduals(work, spread, q, into);
+    const settings = { steps, maxIterations: ITERATIONS, tolerance: 1e-3 };
+    p = Float64Array.from(leastSquares(weighted, 3 * count + PRIORS, p, settings).parameters);
+  }
+  const albedo = plainResiduals(work, p, residuals);
+  const final = tSpread(residuals, work.weights, FREEDOM);
+  const prior = priors(p).reduce((sum, value) => sum + value * value, 0);
+  const whitened = new Float64Array(3 * count + PRIORS);
+  weightedResiduals(work, final, p, whitened);
+  return {
+    parameters: [...p],
+    cost: problem.independentShare * final.minusTwoLogLikelihood + prior,
+    shading: work.shading,
+    albedo,
+    amplitude: amplitudeOf(problem, p),
+    whitened: whitened.subarray(0, 3 * count),
+  };
+}
+
+interface Workspace {
+  readonly problem: ShadingProblem;
+  readonly weights: Float64Array;
+  readonly shading: StoneShading;
+}
+
+const amplitudeOf = ({ amplitude }: ShadingProblem, p: ArrayLike<number>) => amplitude * Math.exp(p[5]!);
+
+/** Fills in what body and lobe leave over in each channel; returns the albedo of least squares. */
+function plainResiduals(
+  { problem, weights, shading }: Workspace,
+  p: ArrayLike<number>,
+  into: Float64Array,
+): number[] {
+  const { samples, light, alpha } = problem;
+  const [lnHeight, tiltX, tiltY, lnFlatness, lnFill] = p as unknown as [
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  shadeStone(samples, light, { lnHeight, tilt: [tiltX, tiltY], lnFlatness, lnFill, alpha }, shading);
+  const { body, lobe } = shading;
+  const gain = amplitudeOf(problem, p);
+  const sums = [0, 0, 0];
+  let squares = 0;
+  for (let i = 0; i < body.length; i++) {
+    const weight = weights[i]! * body[i]!;
+    squares += weight * body[i]!;
+    for (let c = 0; c < 3; c++) sums[c]! += weight * (samples.light[3 * i + c]! - gain * lobe[i]!);
+  }
+  const albedo = sums.map((sum) => Math.max(0, sum / Math.max(squares, 1e-12)));
+  for (let i = 0; i < body.length; i++) {
+    for (let c = 0; c < 3; c++) {
+      const left = samples.light[3 * i + c]! - albedo[c]! * body[i]! - gain * lobe[i]!;
+      into[3 * i + c] = body[i]! > 0 ? left : 0;
+    }
+  }
+  return albedo;
+}
+
+function weightedResiduals(
+  work: Workspace,
+  { inverse }: ChannelSpread,
+  p: Float64Array,
+  into: Float64Array,
+): void {
+  plainResiduals(work, p, into);
+  const count = 3 * work.weights.length;
+  for (let i = 0; i < count; i += 3) {
+    const weight = Math.sqrt(work.problem.independentShare * work.weights[i / 3]!);
+    const [r, g, b] = [into[i]!, into[i + 1]!, into[i + 2]!];
+    into[i] = weight * inverse[0]! * r;
+    into[i + 1] = weight * (inverse[3]! * r + inverse[4]! * g);
+    into[i + 2] = weight * (inverse[6]! * r + inverse[7]! * g + inverse[8]! * b);
+  }
+  priors(p).forEach((value, k) => {
+    into[count + k] = value;
+  });
+}
+
+function priors(p: ArrayLike<number>): number[] {
+  const { lnHeight, tiltSd, lnFlatness, lnFill, lnGainSd } = SHADING_PRIOR;
+  return [
+    (p[0]! - lnHeight.mean) / lnHeight.sd,
+    p[1]! / tiltSd,
+    p[2]! / tiltSd,
+    (p[3]! - lnFlatness.mean) / lnFlatness.sd,
+    (p[4]! - lnFill.mean) / lnFill.sd,
+    p[5]! / lnGainSd,
+  ];
+}
