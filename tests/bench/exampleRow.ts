@@ -24,6 +24,7 @@ export function exampleRow(given: Partial<GlossRow> = {}): GlossRow {
     box: { top: 0, left: 0, bottom: 10, right: 10 },
     isFound: true,
     reading: null,
+    alphaAtLeast: null,
     warnings: [],
     gradientScore: 0.1,
     areaScore: 0.1,

@@ -11,6 +11,7 @@ import { faultVerdicts } from './glossFaults';
 import { glossPool } from './glossPool';
 import { repeatability, repeatVerdict } from './glossRepeat';
 import type { GlossPhotoRow, GlossRow } from './glossRow';
+import { badlyOffUnwarned, readable } from './glossScores';
 import { sideBySide } from './glossSideBySide';
 import { cleanVerdicts, perturbedVerdicts } from './glossTargets';
 import { CLEAN, glossPhotosIn } from './glossTruth';
@@ -33,17 +34,7 @@ if (wanted.json) writeFileSync(wanted.json, JSON.stringify(run));
 const unmet = report(run);
 if (wanted.compare) print(changeLines(readRun(wanted.compare).rows, run.rows));
 // Whoever improves the fit must not look at single stones of the test part.
-const isTest = run.photos.some(({ part }) => part === 'test');
-const worst = isTest ? [] : worstStones(cleanOrAll(run.rows), WORST);
-if (!isTest) {
-  print(['', `The ${worst.length} worst`, ...worst.map(stoneText)]);
-  print([
-    '',
-    'Glossiest without a number',
-    ...unanswered(cleanOrAll(run.rows)).slice(0, WORST).map(stoneText),
-  ]);
-}
-if (wanted.crops) print((await glossCrops(worst, wanted.crops)).map((path) => `  ${path}`));
+if (run.photos.every(({ part }) => part !== 'test')) await showStones(run.rows);
 process.exitCode = unmet > 0 ? 1 : 0;
 
 function wantedOrExit(): GlossArguments {
@@ -101,6 +92,25 @@ function report({ photos, rows }: GlossRun): number {
 function cleanOrAll(rows: readonly GlossRow[]): readonly GlossRow[] {
   const clean = rows.filter(({ variant }) => variant === CLEAN);
   return clean.length > 0 ? clean : rows;
+}
+
+/** Lists the stones that development should look at, and writes crops of those with a wrong number. */
+async function showStones(rows: readonly GlossRow[]): Promise<void> {
+  const clean = cleanOrAll(rows);
+  const worst = worstStones(clean, WORST);
+  const bad = badlyOffUnwarned(readable(rows));
+  const list = (title: string, some: readonly GlossRow[]) => {
+    if (some.length > 0) print(['', title, ...some.map(stoneText)]);
+  };
+  list(`The ${worst.length} worst`, worst);
+  list('Off by more than a factor of 2 without a warning', bad);
+  list('Glossiest without a number', unanswered(clean).slice(0, WORST));
+  list(
+    'Not found',
+    clean.filter(({ isFound }) => !isFound),
+  );
+  const crops = [...worst, ...bad.filter((row) => !worst.includes(row))];
+  if (wanted.crops) print((await glossCrops(crops, wanted.crops)).map((path) => `  ${path}`));
 }
 
 function photoLines(photos: readonly GlossPhotoRow[], rows: readonly GlossRow[]): string[] {

@@ -49,6 +49,8 @@ export interface GlossRow {
   /** False when no outline found covers the true one well enough. */
   readonly isFound: boolean;
   readonly reading: GlossReading | null;
+  /** Least roughness said of a stone without a number, at its true index; 0 or null where nothing is said. */
+  readonly alphaAtLeast: number | null;
   /** Codes of the warnings that a reader of this stone's number sees. */
   readonly warnings: readonly string[];
   /** Two plain scores, larger for glossier; null when the stone was not found. */
@@ -87,6 +89,18 @@ export function glossReading({ highlight }: StoneReport, n: number): GlossReadin
   };
 }
 
+/** The least roughness said of a stone without a number. */
+export function leastAlpha({ glossBound }: StoneReport, n: number): number | null {
+  if (!glossBound) return null;
+  const knots = glossBound.byIndex.map(({ n: index, alphaAtLeast: alpha }) => ({
+    n: index,
+    alpha,
+    alphaLow: alpha,
+    alphaHigh: alpha,
+  }));
+  return roughnessAt(knots, n).alpha;
+}
+
 /** The warnings beside a stone's number: the photo's, but that of a stone cut off only on that stone. */
 export function warningsBeside(report: PhotoReport, stone: StoneReport): string[] {
   return report.warnings
@@ -99,7 +113,7 @@ export function trueRow(
   photo: GlossPhoto,
   truth: GlossTruth,
   stone: TrueGlossStone,
-): Omit<GlossRow, 'isFound' | 'reading' | 'warnings' | 'gradientScore' | 'areaScore'> {
+): Omit<GlossRow, 'isFound' | 'reading' | 'alphaAtLeast' | 'warnings' | 'gradientScore' | 'areaScore'> {
   const { highlight, center } = stone;
   const rows = stone.outline.map(([row]) => row);
   const columns = stone.outline.map(([, column]) => column);

@@ -51,6 +51,12 @@ it('puts stones without a number behind the roughest, tied', () => {
   expect(glossRanks(rows).putLast).toBeCloseTo(4.5 / Math.sqrt(4.5 * 5), 12);
 });
 
+it('orders stones without a number by what they are at least', () => {
+  const bounded = (alpha: number, alphaAtLeast: number) => exampleRow({ alpha, alphaAtLeast });
+  const rows = [bounded(0.3, 0.2), readAs(0.25, 0.3), bounded(0.4, 0.25), bounded(0.5, 0.3)];
+  expect(glossRanks(rows).putLast).toBeCloseTo(1, 12);
+});
+
 it('a glossy stone without a number costs rank correlation', () => {
   const rows = [exampleRow({ alpha: 0.01 }), readAs(0.1, 0.1), readAs(0.2, 0.2)];
   expect(glossRanks(rows).putLast).toBeLessThan(0);

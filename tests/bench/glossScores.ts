@@ -68,7 +68,7 @@ export function glossScores(rows: readonly GlossRow[]): GlossScores {
 export interface GlossRanks {
   /** Stones without a number left out. */
   readonly leftOut: number;
-  /** Stones without a number tied behind all others: a reader takes a stone on which no highlight stands out for matte. */
+  /** Stones without a number behind all others, in the order of what they are at least: on them no highlight stands out. */
   readonly putLast: number;
 }
 
@@ -76,10 +76,18 @@ export function glossRanks(rows: readonly GlossRow[]): GlossRanks {
   const withNumber = rows.filter(({ reading }) => reading);
   const spearman = (some: readonly GlossRow[]) =>
     rankCorrelation(
-      some.map(({ reading }) => reading?.alpha ?? Number.POSITIVE_INFINITY),
+      some.map(placeInOrder),
       some.map(({ alpha }) => alpha),
     );
   return { leftOut: spearman(withNumber), putLast: spearman(rows) };
+}
+
+/** Behind any roughness. */
+const LAST = 10;
+
+/** Where a reader who sorts stones from glossy to matte puts one, by roughness. */
+export function placeInOrder({ reading, alphaAtLeast }: Pick<GlossRow, 'reading' | 'alphaAtLeast'>): number {
+  return reading?.alpha ?? LAST + (alphaAtLeast ?? 0);
 }
 
 /** Stones whose estimate is badly off though no warning stands beside it. */

@@ -1,5 +1,5 @@
 import type { GlossRow } from './glossRow';
-import { readable } from './glossScores';
+import { placeInOrder, readable } from './glossScores';
 import { groupedBy } from './groupedBy';
 import { rankCorrelation } from './rankCorrelation';
 
@@ -26,7 +26,7 @@ export function sideBySide(rows: readonly GlossRow[]): string[] {
     '',
     `|Spearman| with true α, ${stones.length} stones`.padEnd(42) +
       'all photos   mean of a photo'.padStart(28),
-    line('estimated roughness', ({ reading }) => reading?.alpha ?? Number.POSITIVE_INFINITY),
+    line('estimated roughness', placeInOrder),
     line('brightest gradient', ({ gradientScore }) => gradientScore ?? 0),
     line('area of the highlight', ({ areaScore }) => areaScore ?? 0),
   ];

@@ -34,7 +34,7 @@ export function cleanVerdicts(rows: readonly GlossRow[]): Verdict[] {
     atMost('|ln(estimate/truth)|, 90th percentile', scores.error90, at90),
     verdict(
       'stones without a number',
-      `${scores.stones - scores.withNumber} of ${scores.stones}, ${percent(scores.noAnswerShare)}`,
+      `${scores.stones - scores.withNumber} of ${scores.stones}, ${percent(scores.noAnswerShare)}${boundText(rows)}`,
       `≤ ${percent(noAnswer)}`,
       scores.noAnswerShare <= noAnswer,
     ),
@@ -75,6 +75,14 @@ export function perturbedVerdicts(rows: readonly GlossRow[]): Verdict[] {
       rows.length > 0 && bad.length <= badlyOff,
     ),
   ];
+}
+
+/** How many stones of any roughness got a bound in place of a number, and how many bounds are true. */
+function boundText(rows: readonly GlossRow[]): string {
+  const bounded = readable(rows).filter(({ reading, alphaAtLeast }) => !reading && alphaAtLeast);
+  if (bounded.length === 0) return '';
+  const held = bounded.filter(({ alpha, alphaAtLeast }) => alpha >= alphaAtLeast!).length;
+  return ` (all α: ${bounded.length} "at least" in place of a number, ${held} of them true)`;
 }
 
 export function verdict(what: string, measured: string, target: string, met: boolean): Verdict {

@@ -19,10 +19,22 @@ export function unanswered(rows: readonly GlossRow[]): GlossRow[] {
 
 /** One stone on one line. */
 export function stoneText(row: GlossRow): string {
-  const { scene, variant, stone, material, form, alpha, n, reading, warnings, pitsInHighlight } = row;
+  const {
+    scene,
+    variant,
+    stone,
+    material,
+    form,
+    alpha,
+    n,
+    reading,
+    alphaAtLeast,
+    warnings,
+    pitsInHighlight,
+  } = row;
   const estimate = reading
     ? `→ ${reading.alpha.toFixed(4)} [${reading.alphaLow.toFixed(4)}, ${reading.alphaHigh.toFixed(4)}] ×${(reading.alpha / alpha).toFixed(2)}`
-    : '→ no number';
+    : `→ no number${alphaAtLeast ? `, at least ${alphaAtLeast.toFixed(3)}` : ''}`;
   const parts = [
     `${scene} ${variant} stone ${stone}`.padEnd(34),
     `α ${alpha.toFixed(4)} ${estimate}`.padEnd(46),

@@ -6,7 +6,14 @@ import type { Photo } from '../../src/image/photo';
 import { fresnelReflectance } from '../../src/optics/fresnelReflectance';
 import type { OpenCv } from '../../src/vision/openCv';
 import { glossBaselines } from './glossBaselines';
-import { type GlossPhotoRow, type GlossRow, glossReading, trueRow, warningsBeside } from './glossRow';
+import {
+  type GlossPhotoRow,
+  type GlossRow,
+  glossReading,
+  leastAlpha,
+  trueRow,
+  warningsBeside,
+} from './glossRow';
 import { type GlossPhoto, type GlossTruth, readGlossTruth } from './glossTruth';
 import { matchStones } from './matchStones';
 
@@ -47,7 +54,14 @@ export async function readGlossPhoto(job: GlossPhoto, cv: OpenCv): Promise<Gloss
   };
 }
 
-const UNREAD = { isFound: false, reading: null, warnings: [], gradientScore: null, areaScore: null };
+const UNREAD = {
+  isFound: false,
+  reading: null,
+  alphaAtLeast: null,
+  warnings: [],
+  gradientScore: null,
+  areaScore: null,
+};
 
 function unreadRows(job: GlossPhoto, truth: GlossTruth): GlossRow[] {
   return truth.stones.map((stone) => ({ ...trueRow(job, truth, stone), ...UNREAD }));
@@ -67,6 +81,7 @@ function readRows(job: GlossPhoto, truth: GlossTruth, photo: Photo, report: Phot
       column: highlight?.column ?? row.column,
       isFound: true,
       reading: glossReading(match.stone, stone.n),
+      alphaAtLeast: leastAlpha(match.stone, stone.n),
       warnings: warningsBeside(report, match.stone),
       ...glossBaselines(photo, outline, mirrorRadiance),
     };
