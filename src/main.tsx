@@ -21,7 +21,7 @@ function openStorage(): Storage | null {
 const client = openAnalysis();
 const settings = createSettingsStore(openStorage());
 const photos = createPhotoStore({
-  analyze: async (file, options, watching) => (await client.analyze(file, options, watching)).report,
+  analyze: async (files, options, watching) => (await client.analyze(files, options, watching)).report,
   commonOptions: () => {
     const { ballMm, noBall, rig } = settings.getState();
     return { ballMm: noBall ? null : ballMm, rig };

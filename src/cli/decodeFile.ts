@@ -4,6 +4,7 @@ import { checkPhotoFile } from '../image/checkPhotoFile';
 import { checkSize } from '../image/checkSize';
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
+import { readExposure } from '../image/readExposure';
 import { readFocalLength } from '../image/readFocalLength';
 
 /**
@@ -26,7 +27,8 @@ export async function decodeFile(path: string): Promise<Photo> {
   checkSize(info.width, info.height);
   if (info.channels !== 4) throw new Error(`${path} decoded to ${info.channels} channels instead of 4.`);
   const rgba = new Uint8ClampedArray(data.buffer as ArrayBuffer, data.byteOffset, data.length);
-  return { widthPx: info.width, heightPx: info.height, rgba, focalLength35Mm: await readFocalLength(bytes) };
+  const [focalLength35Mm, exposure] = await Promise.all([readFocalLength(bytes), readExposure(bytes)]);
+  return { widthPx: info.width, heightPx: info.height, rgba, focalLength35Mm, exposure };
 }
 
 function refusalOf(error: unknown): Refusal {

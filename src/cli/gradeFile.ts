@@ -1,4 +1,4 @@
-import { analyzePhoto } from '../analysis/analyzePhoto';
+import { analyzeShots } from '../analysis/analyzeShots';
 import type { AnalysisOptions } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
 import { gradeStone, type StoneGrade } from '../grading/gradeStone';
@@ -23,17 +23,28 @@ export interface GradeFileOptions extends AnalysisOptions {
   readonly material: MaterialName | null;
 }
 
-/** Measures and grades one photo file, with the same modules as the page. */
-export async function gradeFile(path: string, options: GradeFileOptions, cv: OpenCv): Promise<GradedFile> {
+/**
+ * Measures and grades one scene, with the same modules as the page.
+ *
+ * @param paths - One photo file, or several shots of one scene at different exposures.
+ */
+export async function gradeFile(
+  paths: readonly [string, ...string[]],
+  options: GradeFileOptions,
+  cv: OpenCv,
+): Promise<GradedFile> {
   const { step, material, ballMm, ballAt, rig } = options;
   try {
-    const photo = await decodeFile(path);
-    const report = await analyzePhoto(photo, { ballMm, ballAt, rig }, cv, () => {});
+    const [first, ...others] = paths;
+    const photo = await decodeFile(first);
+    const shots: [Photo, ...Photo[]] = [photo];
+    for (const path of others) shots.push(await decodeFile(path));
+    const report = await analyzeShots(shots, { ballMm, ballAt, rig }, cv, () => {});
     const settings = { step, material, limits: null, mmPerPx: report.mmPerPx };
     const grades = report.stones.map((stone) => gradeStone(stone, settings));
-    return { entry: gradedEntry(path, report, grades), photo, report, grades };
+    return { entry: gradedEntry(paths, report, grades), photo, report, grades };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return { entry: refusedEntry(path, error), photo: null, report: null, grades: null };
+    return { entry: refusedEntry(paths, error), photo: null, report: null, grades: null };
   }
 }

@@ -47,12 +47,18 @@ async function gradeAll(command: Command, tell: (text: string) => void): Promise
   const rig = command.rigFile === null ? null : await readRig(command.rigFile);
   const cv = await openOpenCv();
   const graded: GradedFile[] = [];
-  for (const path of command.photos) {
-    const one = await gradeFile(path, { ...command, rig }, cv);
+  for (const paths of scenesOf(command)) {
+    const one = await gradeFile(paths, { ...command, rig }, cv);
     tell(summaryOf(one.entry));
     graded.push(one);
   }
   return graded;
+}
+
+/** The files of each scene: every photo by itself, or all of them one scene's shots. */
+function scenesOf({ photos, exposures }: Command): (readonly [string, ...string[]])[] {
+  const [first, ...others] = photos;
+  return exposures && first !== undefined ? [[first, ...others]] : photos.map((photo) => [photo] as const);
 }
 
 async function write(command: Command, graded: readonly GradedFile[], say: (text: string) => void) {

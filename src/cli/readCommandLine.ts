@@ -8,6 +8,8 @@ import { Misuse } from './misuse';
 /** What the command was asked to do. */
 export interface Command {
   readonly photos: readonly string[];
+  /** True when all photos are shots of one scene, to be merged. */
+  readonly exposures: boolean;
   readonly ballMm: number | null;
   readonly ballAt: PixelPoint | null;
   readonly rigFile: string | null;
@@ -20,6 +22,7 @@ export interface Command {
 }
 
 const OPTIONS = {
+  exposures: { type: 'boolean' },
   'ball-mm': { type: 'string' },
   'no-ball': { type: 'boolean' },
   'ball-at': { type: 'string' },
@@ -48,11 +51,15 @@ export function readCommandLine(words: readonly string[]): Command | null {
   if (values['no-ball'] && (values['ball-mm'] ?? values['ball-at']) !== undefined) {
     throw new Misuse('Give either --no-ball or --ball-mm and --ball-at, not both.');
   }
-  if (values['ball-at'] !== undefined && photos.length > 1) {
+  if (values.exposures && photos.length < 2) {
+    throw new Misuse('--exposures merges shots of one scene: name at least two.');
+  }
+  if (values['ball-at'] !== undefined && photos.length > 1 && !values.exposures) {
     throw new Misuse('--ball-at points at the ball of one photo: name only that one.');
   }
   return {
     photos,
+    exposures: values.exposures === true,
     ballMm: values['no-ball'] ? null : ballMmOf(values['ball-mm']),
     ballAt: ballAtOf(values['ball-at']),
     rigFile: values.rig ?? null,

@@ -5,9 +5,9 @@ import { explainFailure } from './explainFailure';
 import type { PhotoState } from './photoStore';
 import type { TrayPhoto } from './trayPhoto';
 
-/** Measures one photo; rejects with a refusal, or with whatever `signal` was aborted for. */
+/** Measures one photo, or several shots of one scene; rejects with a refusal, or with whatever `signal` was aborted for. */
 export type Analyze = (
-  file: Blob,
+  files: readonly [Blob, ...Blob[]],
   options: AnalysisOptions,
   watch: { readonly signal: AbortSignal; readonly onProgress: (stage: Stage, share: number) => void },
 ) => Promise<PhotoReport>;
@@ -76,7 +76,7 @@ async function measure(
   };
   try {
     const options = { ...commonOptions(), ballAt: photo.ballAt };
-    const report = await analyze(photo.file, options, { signal, onProgress });
+    const report = await analyze([photo.file, ...photo.shots], options, { signal, onProgress });
     if (signal.aborted) return explainFailure(null, signal);
     if (report.ball !== null && !photo.sample) keepRig(report.rig);
     return { status: 'measured', report };

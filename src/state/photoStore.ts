@@ -22,6 +22,10 @@ export interface PhotoState {
   readonly cancel: () => void;
   /** Measures the photo shown once more, as after a change of ball. */
   readonly measureAgain: () => void;
+  /** Merges further shots of the scene, darker as a rule, with the photo shown, and measures it again. */
+  readonly addShots: (shots: readonly Blob[]) => void;
+  /** Takes those shots away again. */
+  readonly dropShots: () => void;
   /** Says where the ball lies in the photo shown, and measures it again. */
   readonly pointAtBall: (point: PixelPoint) => void;
 }
@@ -29,7 +33,7 @@ export interface PhotoState {
 const UNMEASURED = { status: 'waiting', progress: null, report: null, sentence: null, code: null } as const;
 
 function newPhoto({ name, file, sample = false }: NewPhoto, id: number): TrayPhoto {
-  return { id, name, file, sample, ballAt: null, ...UNMEASURED };
+  return { id, name, file, sample, shots: [], ballAt: null, ...UNMEASURED };
 }
 
 /**
@@ -53,6 +57,11 @@ export function createPhotoStore(measuring: Measuring): StoreApi<PhotoState> {
     selectStone: (id) => set({ selectedStone: id }),
     cancel: () => queue.stop(),
     measureAgain: () => waitAgain({}),
+    addShots: (shots) => {
+      const shown = get().photos.find(({ id }) => id === get().currentId);
+      if (shown && shots.length > 0) waitAgain({ shots: [...shown.shots, ...shots] });
+    },
+    dropShots: () => waitAgain({ shots: [] }),
     pointAtBall: (ballAt) => waitAgain({ ballAt }),
   }));
   const queue = createMeasureQueue(store, measuring);

@@ -9,6 +9,8 @@ export interface TrayPhoto {
   readonly id: number;
   readonly name: string;
   readonly file: Blob;
+  /** Further shots of the same scene, darker as a rule, to be merged with it. */
+  readonly shots: readonly Blob[];
   /** True for the made photo the page opens with. */
   readonly sample: boolean;
   readonly status: PhotoStatus;

@@ -33,7 +33,7 @@ export function useSettings<Part>(select: (state: SettingsState) => Part): Part 
 /** The photo store's actions, which never change. */
 export function useStoreActions(): Pick<
   PhotoState,
-  'add' | 'cancel' | 'measureAgain' | 'pointAtBall' | 'selectStone'
+  'add' | 'addShots' | 'cancel' | 'dropShots' | 'measureAgain' | 'pointAtBall' | 'selectStone'
 > {
   return useStores().photos.getState();
 }

@@ -1,7 +1,7 @@
 import type { AnalysisOptions, Stage } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
 import { Refusal } from '../image/notice';
-import type { Answer, Order } from './messages';
+import type { Answer, Files, Order } from './messages';
 
 export interface Watching {
   /** Aborts the analysis, whether it waits or runs. */
@@ -12,13 +12,13 @@ export interface Watching {
 
 export interface AnalysisClient {
   /**
-   * Measures a photo when those asked for before are done.
+   * Measures a photo, or several shots of one scene, when those asked for before are done.
    *
    * @throws Refusal if the photo cannot be graded.
    * @throws DOMException `AbortError`, at once, if it is aborted or the client closed.
    * @throws Error if the analysis broke; the next photo starts afresh.
    */
-  analyze(file: Blob, options: AnalysisOptions, watching?: Watching): Promise<{ report: PhotoReport }>;
+  analyze(files: Files, options: AnalysisOptions, watching?: Watching): Promise<{ report: PhotoReport }>;
   /** Ends the worker and aborts all that waits. */
   close(): void;
 }
@@ -44,9 +44,9 @@ class QueuedAnalysis implements AnalysisClient {
     this.#startWorker = startWorker;
   }
 
-  analyze(file: Blob, options: AnalysisOptions, watching: Watching = {}): Promise<{ report: PhotoReport }> {
+  analyze(files: Files, options: AnalysisOptions, watching: Watching = {}): Promise<{ report: PhotoReport }> {
     return new Promise((resolve, reject) => {
-      const job: Job = { ...watching, order: { kind: 'analyze', file, options }, resolve, reject };
+      const job: Job = { ...watching, order: { kind: 'analyze', files, options }, resolve, reject };
       if (watching.signal?.aborted) return reject(abortError());
       watching.signal?.addEventListener('abort', () => this.#abort(job), { once: true });
       this.#waiting.push(job);

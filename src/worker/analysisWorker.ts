@@ -1,6 +1,7 @@
-import { analyzePhoto } from '../analysis/analyzePhoto';
+import { analyzeShots } from '../analysis/analyzeShots';
 import type { Stage } from '../analysis/options';
 import { Refusal } from '../image/notice';
+import type { Photo } from '../image/photo';
 import { openOpenCv } from '../vision/openCv';
 import { decodePhoto } from './decodePhoto';
 import type { Answer, Order } from './messages';
@@ -19,11 +20,13 @@ addEventListener('message', async ({ data: order }: MessageEvent<Order>) => {
   answer(await analyze(order).catch(answerOfError));
 });
 
-async function analyze({ file, options }: Extract<Order, { kind: 'analyze' }>): Promise<Answer> {
+async function analyze({ files, options }: Extract<Order, { kind: 'analyze' }>): Promise<Answer> {
   await watch('decode', 0);
-  const [cv, photo] = await Promise.all([openOpenCv(), decodePhoto(file)]);
-  await watch('decode', 1);
-  return { kind: 'done', report: await analyzePhoto(photo, options, cv, watch) };
+  const [cv, photo] = await Promise.all([openOpenCv(), decodePhoto(files[0])]);
+  const shots: [Photo, ...Photo[]] = [photo];
+  for (const file of files.slice(1)) shots.push(await decodePhoto(file));
+  await watch('decode', shots.length > 1 ? 0.4 : 1);
+  return { kind: 'done', report: await analyzeShots(shots, options, cv, watch) };
 }
 
 async function watch(stage: Stage, share: number): Promise<void> {

@@ -2,6 +2,7 @@ import { checkPhotoFile } from '../image/checkPhotoFile';
 import { checkSize } from '../image/checkSize';
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
+import { readExposure } from '../image/readExposure';
 import { readFocalLength } from '../image/readFocalLength';
 
 /**
@@ -17,7 +18,8 @@ export async function decodePhoto(file: Blob): Promise<Photo> {
   });
   try {
     checkSize(bitmap.width, bitmap.height);
-    return { ...photoOf(bitmap), focalLength35Mm: await readFocalLength(bytes) };
+    const [focalLength35Mm, exposure] = await Promise.all([readFocalLength(bytes), readExposure(bytes)]);
+    return { ...photoOf(bitmap), focalLength35Mm, exposure };
   } finally {
     bitmap.close();
   }

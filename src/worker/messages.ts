@@ -2,9 +2,12 @@ import type { AnalysisOptions, Stage } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
 import type { RefusalCode } from '../image/notice';
 
-/** What a page asks of the analysis worker: one photo at a time. */
+/** A photo, or several shots of one scene, the photo at hand first. */
+export type Files = readonly [Blob, ...Blob[]];
+
+/** What a page asks of the analysis worker: one photo, or one scene's shots, at a time. */
 export type Order =
-  | { readonly kind: 'analyze'; readonly file: Blob; readonly options: AnalysisOptions }
+  | { readonly kind: 'analyze'; readonly files: Files; readonly options: AnalysisOptions }
   | { readonly kind: 'stop' };
 
 /** What the worker answers: any number of `progress`, then one of the others. */

@@ -21,7 +21,7 @@ function endOf(analysis: Promise<unknown>): Promise<string> {
 
 it('brings a refusal out of the worker with its code and sentence', async () => {
   client = openAnalysis();
-  const refusal = await client.analyze(LETTER, OPTIONS).catch((error: unknown) => error);
+  const refusal = await client.analyze([LETTER], OPTIONS).catch((error: unknown) => error);
   expect(refusal).toBeInstanceOf(Refusal);
   expect(refusal).toMatchObject({ code: 'not-an-image', message: expect.stringContaining('choose a JPEG') });
 });
@@ -32,7 +32,7 @@ it('takes photos one at a time, in the order asked for', async () => {
   const photos = [await plainPhoto(600, 400), EMPTY, LETTER];
   const names = ['plain', 'empty', 'letter'];
   await Promise.all(
-    photos.map((photo, i) => endOf(client.analyze(photo, OPTIONS)).then(() => ended.push(names[i] ?? ''))),
+    photos.map((photo, i) => endOf(client.analyze([photo], OPTIONS)).then(() => ended.push(names[i] ?? ''))),
   );
   expect(ended).toEqual(names);
 });
@@ -41,7 +41,7 @@ it('tells how far it is, beginning with decoding', async () => {
   client = openAnalysis();
   const seen: [stage: string, share: number][] = [];
   await endOf(
-    client.analyze(await plainPhoto(600, 400), OPTIONS, {
+    client.analyze([await plainPhoto(600, 400)], OPTIONS, {
       onProgress: (stage, share) => seen.push([stage, share]),
     }),
   );
@@ -60,23 +60,29 @@ it('stops at once when aborted at work, says no more, and takes the next photo',
     if (stop.signal.aborted) toldAfterwards++;
     stop.abort();
   };
-  const first = client.analyze(await plainPhoto(1600, 1200), OPTIONS, { signal: stop.signal, onProgress });
+  const first = client.analyze([await plainPhoto(1600, 1200)], OPTIONS, { signal: stop.signal, onProgress });
   expect(await endOf(first)).toBe('AbortError');
-  expect(await endOf(client.analyze(EMPTY, OPTIONS))).toBe('empty-file');
+  expect(await endOf(client.analyze([EMPTY], OPTIONS))).toBe('empty-file');
   expect(toldAfterwards).toBe(0);
+});
+
+it('says why shots that do not fit together are refused', async () => {
+  client = openAnalysis();
+  const shots = [await plainPhoto(600, 400), await plainPhoto(400, 600)] as const;
+  expect(await endOf(client.analyze(shots, OPTIONS))).toBe('exposures-differ-in-size');
 });
 
 it('drops a photo aborted while it waits', async () => {
   client = openAnalysis();
   const stop = new AbortController();
   const ends = [
-    endOf(client.analyze(LETTER, OPTIONS)),
-    endOf(client.analyze(LETTER, OPTIONS, { signal: stop.signal })),
-    endOf(client.analyze(EMPTY, OPTIONS)),
+    endOf(client.analyze([LETTER], OPTIONS)),
+    endOf(client.analyze([LETTER], OPTIONS, { signal: stop.signal })),
+    endOf(client.analyze([EMPTY], OPTIONS)),
   ];
   stop.abort();
   expect(await Promise.all(ends)).toEqual(['not-an-image', 'AbortError', 'empty-file']);
-  expect(await endOf(client.analyze(EMPTY, OPTIONS, { signal: stop.signal }))).toBe('AbortError');
+  expect(await endOf(client.analyze([EMPTY], OPTIONS, { signal: stop.signal }))).toBe('AbortError');
 });
 
 it('explains a crash and starts afresh with the next photo', async () => {
@@ -85,15 +91,15 @@ it('explains a crash and starts afresh with the next photo', async () => {
     new Worker(new URL('../../src/worker/analysisWorker.ts', import.meta.url), { type: 'module' });
   const workers = [crashing, real];
   client = openAnalysis(() => (workers.shift() ?? real)());
-  await expect(client.analyze(LETTER, OPTIONS)).rejects.toThrow(
+  await expect(client.analyze([LETTER], OPTIONS)).rejects.toThrow(
     /^The analysis broke off \(.*out of memory\): try the photo again\.$/,
   );
-  expect(await endOf(client.analyze(LETTER, OPTIONS))).toBe('not-an-image');
+  expect(await endOf(client.analyze([LETTER], OPTIONS))).toBe('not-an-image');
 });
 
 it('aborts everything when it is closed', async () => {
   client = openAnalysis();
-  const ends = [endOf(client.analyze(LETTER, OPTIONS)), endOf(client.analyze(LETTER, OPTIONS))];
+  const ends = [endOf(client.analyze([LETTER], OPTIONS)), endOf(client.analyze([LETTER], OPTIONS))];
   client.close();
   expect(await Promise.all(ends)).toEqual(['AbortError', 'AbortError']);
 });

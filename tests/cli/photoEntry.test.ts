@@ -8,12 +8,13 @@ import { inventedReport } from '../helpers/inventedReport';
 const report = { ...inventedReport(), warnings: [warning('blurred')] };
 const settings = { step: 'fine', material: 'agate', limits: null } as const;
 const grades = report.stones.map((stone) => gradeStone(stone, settings));
-const entry = gradedEntry('tray.jpg', report, grades);
+const entry = gradedEntry(['tray.jpg'], report, grades);
 
 it('writes exactly the names other programs rely on', () => {
   const { photos, ...around } = JSON.parse(jsonOf([entry]));
   expect(around).toEqual({ schema: 1 });
-  const photo = 'file refused warnings widthPx heightPx mmPerPx ball light stones'.split(' ');
+  const photo =
+    'file refused warnings widthPx heightPx mmPerPx ball light stones exposures exposureRatios'.split(' ');
   expect(Object.keys(photos[0])).toEqual(photo);
   const stone =
     'id center outline areaMm2 lengthMm widthMm gloss glossAtMost flaws pitsPerCm2 fractureMm smoothness verdict';
@@ -37,7 +38,7 @@ it('gives image clarity for each comb, and contrast only where the stone itself 
       ...stone,
       highlight: stone.highlight && { ...stone.highlight, bodyReflectance },
     }));
-    return gradedEntry('tray.jpg', { ...report, stones }, grades).stones[0]!.gloss!;
+    return gradedEntry(['tray.jpg'], { ...report, stones }, grades).stones[0]!.gloss!;
   });
   expect(seen!.imageClarity.map(({ combMm }) => combMm)).toEqual([0.125, 0.25, 0.5, 1, 2]);
   expect(seen!.contrast).toBeGreaterThan(0);
@@ -46,7 +47,7 @@ it('gives image clarity for each comb, and contrast only where the stone itself 
 });
 
 it('gives a refused photo a code, a sentence, no numbers and no stones', () => {
-  expect(refusedEntry('dark.jpg', new Refusal('no-stone'))).toMatchObject({
+  expect(refusedEntry(['dark.jpg'], new Refusal('no-stone'))).toMatchObject({
     file: 'dark.jpg',
     refused: { code: 'no-stone', message: expect.stringContaining('plain tray') },
     widthPx: null,
@@ -58,13 +59,21 @@ it('gives a refused photo a code, a sentence, no numbers and no stones', () => {
   });
 });
 
+it('names all shots of a scene and the light in each', () => {
+  const merged = gradedEntry(['a.jpg', 'b.jpg'], { ...report, exposureRatios: [1, 0.25] }, grades);
+  expect(merged).toMatchObject({ file: 'a.jpg', exposures: ['a.jpg', 'b.jpg'], exposureRatios: [1, 0.25] });
+  expect(entry).toMatchObject({ exposures: ['tray.jpg'], exposureRatios: [1] });
+  const refused = refusedEntry(['a.jpg', 'b.jpg'], new Refusal('exposures-differ-in-size'));
+  expect(refused).toMatchObject({ file: 'a.jpg', exposures: ['a.jpg', 'b.jpg'], exposureRatios: null });
+});
+
 it('sums a photo up in words', () => {
   const lines = summaryOf(entry).split('\n');
   expect(lines[0]).toBe('tray.jpg: 12 stones');
   expect(lines.at(-1)).toBe('  note: The photo is slightly blurred: near-mirror finishes are less certain.');
   const counted = lines.slice(1, -1).map((line) => Number(/: (\d+) \(/.exec(line)?.[1]));
   expect(counted.reduce((sum, count) => sum + count, 0)).toBe(12);
-  expect(summaryOf(refusedEntry('dark.jpg', new Refusal('no-stone')))).toMatch(
+  expect(summaryOf(refusedEntry(['dark.jpg'], new Refusal('no-stone')))).toMatch(
     /^dark\.jpg: refused \(no-stone\)\. No stone/,
   );
 });

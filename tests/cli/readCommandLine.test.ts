@@ -4,6 +4,7 @@ import { readCommandLine } from '../../src/cli/readCommandLine';
 it('takes a ball of 16 mm and the coarse step when nothing is said', () => {
   expect(readCommandLine(['tray.jpg'])).toEqual({
     photos: ['tray.jpg'],
+    exposures: false,
     ballMm: 16,
     ballAt: null,
     rigFile: null,
@@ -33,6 +34,14 @@ it('reads every option, before or after the photos', () => {
   expect(readCommandLine(['a.jpg', '--ball-at', '840,1210.5'])).toMatchObject({ ballAt: [840, 1210.5] });
 });
 
+it('takes all photos for shots of one scene, wherever the word stands', () => {
+  for (const words of ['--exposures a.jpg b.jpg', 'a.jpg --exposures b.jpg', 'a.jpg b.jpg --exposures']) {
+    expect(readCommandLine(words.split(' '))).toMatchObject({ photos: ['a.jpg', 'b.jpg'], exposures: true });
+  }
+  const pointed = 'a.jpg b.jpg --exposures --ball-at 1,2'.split(' ');
+  expect(readCommandLine(pointed)).toMatchObject({ ballAt: [1, 2] });
+});
+
 it('says nothing but that help is wanted', () => {
   expect(readCommandLine(['--help'])).toBeNull();
 });
@@ -57,6 +66,10 @@ it.each([
   {
     words: 'a.jpg b.jpg --ball-at 1,2',
     says: '--ball-at points at the ball of one photo: name only that one.',
+  },
+  {
+    words: 'a.jpg --exposures',
+    says: '--exposures merges shots of one scene: name at least two.',
   },
   {
     words: 'a.jpg --step last',

@@ -5,6 +5,8 @@ import type { Analyze } from '../../src/state/measureQueue';
 /** One call of the analysis, to be ended by the test. */
 export interface HeldCall {
   readonly file: Blob;
+  /** Further shots of the scene. */
+  readonly shots: readonly Blob[];
   readonly options: AnalysisOptions;
   readonly signal: AbortSignal;
   readonly onProgress: (stage: Stage, share: number) => void;
@@ -15,9 +17,9 @@ export interface HeldCall {
 /** An analysis that takes photos and does nothing until the test says how each one ends. */
 export function heldAnalysis(): { readonly analyze: Analyze; readonly calls: readonly HeldCall[] } {
   const calls: HeldCall[] = [];
-  const analyze: Analyze = (file, options, { signal, onProgress }) =>
+  const analyze: Analyze = ([file, ...shots], options, { signal, onProgress }) =>
     new Promise((resolve, reject) => {
-      calls.push({ file, options, signal, onProgress, resolve, reject });
+      calls.push({ file, shots, options, signal, onProgress, resolve, reject });
       signal.addEventListener('abort', () => reject(new DOMException('Stopped.', 'AbortError')));
     });
   return { analyze, calls };

@@ -102,6 +102,35 @@ it('keeps the place of the ball when the photo is measured once more', async () 
   expect(calls.at(-1)?.options.ballAt).toEqual([1, 2]);
 });
 
+it('measures again with the shots of the scene that were added, and without them when they are dropped', async () => {
+  const { calls, store, add, statuses, shown } = openStore();
+  add('a');
+  calls[0]?.resolve(inventedReport(2));
+  await settled();
+  store.getState().addShots([new Blob(['darker'])]);
+  expect(statuses()).toEqual(['measuring']);
+  expect(await calls[1]?.file.text()).toBe('a');
+  expect(await calls[1]?.shots[0]?.text()).toBe('darker');
+  store.getState().addShots([new Blob(['darker still'])]);
+  await settled();
+  expect(calls[1]?.signal.aborted).toBe(true);
+  expect(calls[2]?.shots).toHaveLength(2);
+  calls[2]?.reject(new Refusal('exposures-differ-in-scene'));
+  await settled();
+  expect(shown()?.code).toBe('exposures-differ-in-scene');
+  store.getState().dropShots();
+  await settled();
+  expect(calls.at(-1)?.shots).toEqual([]);
+});
+
+it('does not measure again when no shot was added', () => {
+  const { calls, store, add } = openStore();
+  add('a');
+  store.getState().addShots([]);
+  expect(calls).toHaveLength(1);
+  expect(calls[0]?.signal.aborted).toBe(false);
+});
+
 it('remembers lamp and camera of a photo with a ball, but not of one without and not of the sample', async () => {
   const keepRig = vi.fn();
   const { calls, store, add } = openStore(keepRig);
