@@ -39,6 +39,10 @@ it('gives no haze on a dull stone, and no contrast when the stone itself was not
   expect(row(rows, 'Contrast to the eye').words).toContain('Not known for this stone');
 });
 
+it('says of a dull stone that only near-mirrors have image clarity', () => {
+  expect(row(rowsOf(0.1, null), 'Image clarity').words).toContain('Only near-mirrors have any.');
+});
+
 it('lists the finer combs from coarse to fine', () => {
   const { words } = row(rowsOf(0.002, 0.2), 'Image clarity');
   const listed = /⅛ mm: ([\d., ]+) %/.exec(words)![1]!.split(', ').map(Number);

@@ -54,6 +54,9 @@ const FIGURES: readonly Figure[] = [
     say: percent,
     unit: ' %',
     words: ({ imageClarity }) => {
+      const coarsest = imageClarity.at(-1)!.percent;
+      if (coarsest < 0.5)
+        return 'How clear 2 mm stripes stay in the mirror image. Only near-mirrors have any.';
       const finer = imageClarity.slice(0, -1).map((comb) => percent(comb.percent));
       return `How clear 2 mm stripes stay in the mirror image. Finer ones, 1 mm down to ⅛ mm: ${finer.reverse().join(', ')} %.`;
     },
