@@ -7,7 +7,7 @@ import { type GlossArguments, glossArguments, USAGE } from './glossArguments';
 import { glossBreakdown, variantLines } from './glossBreakdown';
 import { changeLines } from './glossCompare';
 import { glossCrops } from './glossCrops';
-import { faultVerdicts } from './glossFaults';
+import { faultVerdicts, misjudgedPhotos } from './glossFaults';
 import { glossPool } from './glossPool';
 import { repeatability, repeatVerdict } from './glossRepeat';
 import type { GlossPhotoRow, GlossRow } from './glossRow';
@@ -25,16 +25,17 @@ interface GlossRun {
 }
 
 const WORST = 15;
-/** Two exposures of one scene: scored on their own, each is clipped or dark on purpose. */
-const PAIRED = /^pair-/;
+/** Two exposures of one scene, each of them clipped or dark on purpose, and both merged: shown, but no perturbed copies. */
+const PAIRED = /^pair/;
 
 const wanted = wantedOrExit();
 const run = wanted.saved === null ? await measured(wanted) : readRun(wanted.saved);
 if (wanted.json) writeFileSync(wanted.json, JSON.stringify(run));
 const unmet = report(run);
 if (wanted.compare) print(changeLines(readRun(wanted.compare).rows, run.rows));
-// Whoever improves the fit must not look at single stones of the test part.
-if (run.photos.every(({ part }) => part !== 'test')) await showStones(run.rows);
+// Whoever improves the fit must not look at single stones of the test part; stones of spoiled photos tell nothing.
+const isOpen = run.photos.every(({ part, faults }) => part !== 'test' && faults.length === 0);
+if (isOpen) await showStones(run.rows);
 process.exitCode = unmet > 0 ? 1 : 0;
 
 function wantedOrExit(): GlossArguments {
@@ -50,6 +51,10 @@ async function measured({ folder, only, variants, processes }: GlossArguments): 
   const photos = glossPhotosIn(folder!).filter(
     ({ scene, variant }) => scene.includes(only ?? '') && (variants?.includes(variant) ?? true),
   );
+  if (photos.length === 0) {
+    console.error(`${folder} holds no such photos.`);
+    process.exit(2);
+  }
   const results = await glossPool(photos, processes, (done, { photo, rows }) => {
     const { scene, variant, refused, seconds } = photo;
     const numbers = rows.filter(({ reading }) => reading).length;
@@ -75,6 +80,7 @@ function report({ photos, rows }: GlossRun): number {
   print(photoLines(photos, rows));
   if (photos.some(({ faults }) => faults.length > 0)) {
     add('Photo checks', faultVerdicts(photos));
+    print(['', 'Photos misjudged', ...misjudgedPhotos(photos)]);
   } else {
     if (clean.some(({ sameStone }) => sameStone !== null))
       add('Repeatability', [repeatVerdict(repeatability(clean))]);

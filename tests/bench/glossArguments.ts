@@ -71,8 +71,9 @@ export function glossArguments(words: readonly string[]): GlossArguments {
 
 /** Development and test part are never mixed, so a folder of parts needs one of them named. */
 function partOf(folder: string, part: string | null): string {
-  if (part !== null) return join(folder, part);
-  if (!existsSync(folder)) throw new Error(`There is no folder ${folder}.`);
+  const chosen = part === null ? folder : join(folder, part);
+  if (!existsSync(chosen)) throw new Error(`There is no folder ${chosen}.`);
+  if (part !== null) return chosen;
   const entries = readdirSync(folder, { withFileTypes: true });
   if (entries.some(({ name }) => name.endsWith('.json'))) return folder;
   const parts = entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);

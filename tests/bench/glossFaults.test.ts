@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { faultVerdicts } from './glossFaults';
+import { faultVerdicts, misjudgedPhotos } from './glossFaults';
 
 const photo = (faults: string[], warnings: string[], refused: string | null = null) => ({
   faults,
@@ -35,4 +35,15 @@ it('stops at a fault that the table lacks', () => {
 
 it('is not met without good photos', () => {
   expect(faultVerdicts([photo(['wet'], ['wet-stones'])]).map(({ met }) => met)).toEqual([true, false]);
+});
+
+it('names the photos that were misjudged', () => {
+  const row = { part: null, photoPath: '', trueStones: 3, foundStones: 3, seconds: 1 };
+  const lines = misjudgedPhotos([
+    { ...row, ...photo(['wet'], ['second-light']), scene: 'a', variant: 'clean' },
+    { ...row, ...photo(['wet'], ['wet-stones', 'second-light']), scene: 'b', variant: 'clean' },
+    { ...row, ...photo([], ['too-dark']), scene: 'c', variant: 'noise' },
+    { ...row, ...photo([], []), scene: 'd', variant: 'clean' },
+  ]);
+  expect(lines).toEqual(['  a clean missed wet; said second-light', '  c noise is good; said too-dark']);
 });

@@ -58,3 +58,17 @@ export function faultVerdicts(photos: readonly CheckedPhoto[]): Verdict[] {
     ),
   ];
 }
+
+/** Photos whose fault was missed, and good ones with an alarm, one a line. */
+export function misjudgedPhotos(photos: readonly GlossPhotoRow[]): string[] {
+  return photos.flatMap((photo) => {
+    const alarms = alarmsOf(photo);
+    const missed = photo.faults.filter((fault) => !alarms.some((code) => FOUND_BY[fault]?.includes(code)));
+    const said = alarms.join(', ') || 'nothing';
+    if (missed.length > 0)
+      return [`  ${photo.scene} ${photo.variant} missed ${missed.join(', ')}; said ${said}`];
+    return photo.faults.length === 0 && alarms.length > 0
+      ? [`  ${photo.scene} ${photo.variant} is good; said ${said}`]
+      : [];
+  });
+}

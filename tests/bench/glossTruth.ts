@@ -37,10 +37,14 @@ export interface GlossPhoto {
   /** How the photo was developed from the render; `clean` when nothing was done to it. */
   readonly variant: string;
   readonly photoPath: string;
+  /** A darker shot of the same scene to merge; null for a single photo. */
+  readonly darkerPath: string | null;
   readonly truthPath: string;
 }
 
 export const CLEAN = 'clean';
+/** Two exposures of one scene, and what is read from both together. */
+const PAIR = { bright: 'pair-bright', dark: 'pair-dark', merged: 'pair' };
 
 /** The truth of a photo, in its own pixels and with its own faults. */
 export function readGlossTruth({ truthPath, variant }: GlossPhoto): GlossTruth {
@@ -48,7 +52,8 @@ export function readGlossTruth({ truthPath, variant }: GlossPhoto): GlossTruth {
 }
 
 /**
- * Every developed photo of every scene in a folder, in the order of names, `clean` first.
+ * Every developed photo of every scene in a folder, in the order of names, `clean` first, and every pair of
+ * exposures once more, merged, as `pair`.
  *
  * @param folder - Holds `SCENE.json` and `SCENE.VARIANT.jpg`; a bare `SCENE.jpg` is `clean` where no other is.
  */
@@ -59,12 +64,18 @@ export function glossPhotosIn(folder: string): GlossPhoto[] {
   return names.filter(isTruth).flatMap((truthName) => {
     const scene = truthName.slice(0, -'.json'.length);
     const variants = variantsOf(scene, names);
-    return [...variants].map(([variant, name]) => ({
+    const photo = (variant: string, name: string, darker: string | null): GlossPhoto => ({
       scene,
       variant,
       photoPath: join(folder, name),
+      darkerPath: darker === null ? null : join(folder, darker),
       truthPath: join(folder, truthName),
-    }));
+    });
+    const [bright, dark] = [variants.get(PAIR.bright), variants.get(PAIR.dark)];
+    return [
+      ...[...variants].map(([variant, name]) => photo(variant, name, null)),
+      ...(bright && dark ? [photo(PAIR.merged, bright, dark)] : []),
+    ];
   });
 }
 

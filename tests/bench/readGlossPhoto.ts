@@ -1,4 +1,4 @@
-import { analyzePhoto } from '../../src/analysis/analyzePhoto';
+import { analyzeShots } from '../../src/analysis/analyzeShots';
 import type { PhotoReport } from '../../src/analysis/report';
 import { decodeFile } from '../../src/cli/decodeFile';
 import { Refusal } from '../../src/image/notice';
@@ -32,7 +32,8 @@ export async function readGlossPhoto(job: GlossPhoto, cv: OpenCv): Promise<Gloss
   const started = performance.now();
   const photo = await decodeFile(job.photoPath);
   const options = { ballMm: truth.ball.diameterMm, ballAt: null, rig: null };
-  const report = await analyzePhoto(photo, options, cv, () => {}).catch((error: unknown) => {
+  const darker = job.darkerPath === null ? [] : [await decodeFile(job.darkerPath)];
+  const report = await analyzeShots([photo, ...darker], options, cv, () => {}).catch((error: unknown) => {
     if (error instanceof Refusal) return error.code;
     throw error;
   });
