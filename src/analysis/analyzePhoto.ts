@@ -10,10 +10,11 @@ import { combine, normalize, type Vector } from '../optics/vector';
 import type { OpenCv } from '../vision/openCv';
 import { findStones, type LampSide, type StonePiece } from './findStones';
 import { type HeldRig, holdRig } from './holdRig';
+import { loosenBound } from './loosenBound';
 import type { AnalysisOptions, Watch } from './options';
 import { type BallReading, readBall } from './readBall';
 import { readScene } from './readScene';
-import type { PhotoReport, PixelPoint, Rig, StoneReport } from './report';
+import type { HighlightReport, PhotoReport, PixelPoint, Rig, StoneReport } from './report';
 import { type StoneCrop, stoneCrop } from './stoneCrop';
 import { stoneFlaws } from './stoneFlaws';
 import { stoneGloss } from './stoneGloss';
@@ -67,7 +68,7 @@ export async function analyzePhoto(
   const seen = readScene(cv, photo, small, pieces, reading?.ball ?? null);
   const held = holdRig(own, seen, options.rig) ?? { ...UNCHECKED, rig: expected };
   const { rig } = held;
-  const scene: Scene = { photo, held, rig, cv };
+  const scene: Scene = { photo, held, rig, cv, lampShare: 1 - (seen.roomShare ?? 0) };
   const stones: StoneReport[] = [];
   for (const [i, { shape, cutOff }] of shaped.entries()) {
     await watch('highlights', i / shaped.length);
@@ -95,6 +96,8 @@ interface Scene {
   readonly held: HeldRig;
   readonly rig: Rig;
   readonly cv: OpenCv;
+  /** Share of the tray's light that comes from the lamp. */
+  readonly lampShare: number;
 }
 
 function rigOf({ ball, lamp }: BallReading, ballMm: number): Rig {
@@ -121,7 +124,7 @@ function smallBall({ ball }: BallReading, factor: number) {
 }
 
 function measureStone(
-  { photo, held, rig, cv }: Scene,
+  { photo, held, rig, cv, lampShare }: Scene,
   shape: StoneShape,
   cutOff: boolean,
   id: number,
@@ -140,12 +143,18 @@ function measureStone(
     lengthMm: shape.lengthPx * rig.mmPerPx,
     widthMm: shape.widthPx * rig.mmPerPx,
     cutOff,
-    highlight,
-    glossBound: bound,
+    highlight: highlight && withoutRoom(highlight, lampShare),
+    glossBound: bound && loosenBound(bound, held.radianceSd),
     flaws,
     inspectedCm2,
     ...(held.isMoved ? { glossWithheld: true } : {}),
   };
+}
+
+/** The body was held against the lamp alone; what the room adds is taken off. */
+function withoutRoom(highlight: HighlightReport, lampShare: number): HighlightReport {
+  const body = highlight.bodyReflectance ?? null;
+  return { ...highlight, bodyReflectance: body && body * lampShare };
 }
 
 function highlightLight(rig: Rig, crop: StoneCrop, view: Vector): HighlightLight {

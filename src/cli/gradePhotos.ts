@@ -5,6 +5,7 @@ import { Misuse } from './misuse';
 import { jsonOf } from './photoEntry';
 import { type Command, readCommandLine } from './readCommandLine';
 import { readRig, writeRig } from './rigFile';
+import { rigLines } from './rigLines';
 import { summaryOf } from './summaryOf';
 import { USAGE } from './usage';
 import { writeFileOrSay } from './writeFileOrSay';
@@ -50,9 +51,21 @@ async function gradeAll(command: Command, tell: (text: string) => void): Promise
   for (const paths of scenesOf(command)) {
     const one = await gradeFile(paths, { ...command, rig }, cv);
     tell(summaryOf(one.entry));
+    tellOfRig(one, command, tell);
     graded.push(one);
   }
   return graded;
+}
+
+/** Says how lamp and camera are, when a rig is used or saved. */
+function tellOfRig(
+  { report }: GradedFile,
+  { rigFile, saveRigFile }: Command,
+  tell: (text: string) => void,
+): void {
+  if (!report || (rigFile === null && saveRigFile === null)) return;
+  const lines = rigLines(report, saveRigFile !== null);
+  if (lines !== '') tell(lines);
 }
 
 /** The files of each scene: every photo by itself, or all of them one scene's shots. */

@@ -11,8 +11,9 @@ npm run grade -- PHOTO... [options]
   --ball-mm N           diameter of the reference ball in the tray, mm (16 when left out)
   --no-ball             no ball in the tray; needs --rig
   --ball-at ROW,COLUMN  a point on the ball, in pixels of the upright photo, when it is not found by itself
-  --rig FILE            lamp and camera saved before, for photos without a ball
-  --save-rig FILE       save lamp and camera of the first photo with a ball
+  --rig FILE            lamp and camera saved before: each photo is compared with them, and measured by them when
+                        it shows no ball
+  --save-rig FILE       save lamp and camera of the first photo with a ball, and say what to better about them
   --step NAME           step the stones come from: ${STEPS.join(', ')} (coarse when left out)
   --material NAME       material of the stones (unknown when left out)
   --json FILE           write all measurements and verdicts as JSON; - writes them to the standard output,

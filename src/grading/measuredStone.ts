@@ -42,6 +42,8 @@ export interface MeasuredStone {
   readonly highlight: MeasuredHighlight | null;
   /** Null when there is a highlight, or nothing can be said. */
   readonly glossBound: MeasuredBound | null;
+  /** True when gloss was not read because lamp or camera moved. */
+  readonly glossWithheld?: boolean;
   readonly flaws: readonly MeasuredFlaw[];
   /** Surface inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;

@@ -12,6 +12,7 @@ import { plainNumber } from './plainNumber';
 import type { Step } from './steps';
 import { viewOpinions } from './viewOpinions';
 import { wetOpinion } from './wetOpinion';
+import { withheldOpinion } from './withheldOpinion';
 
 export type { Action } from './opinion';
 
@@ -46,18 +47,24 @@ export interface VerdictBasis {
  * @returns One action with its reasons; more flaws never make it better.
  */
 export function verdict(basis: VerdictBasis): Verdict {
-  const { stone, tallies, gloss, gu60AtMost, step, limits, material, mmPerPx } = basis;
+  const { stone, tallies, gloss, step, limits, material, mmPerPx } = basis;
   const flaws = flawOpinions(tallies, step, limits);
   const wet = wetOpinion(gloss, step, material);
   if (wet?.sure) return { action: 'look-closer', reasons: [wet, ...flaws].map(({ reason }) => reason) };
-  const shine =
-    wet ??
-    (gloss ? glossOpinion(gloss, step, limits, material) : dullOpinion(gu60AtMost, step, limits, material));
+  const shine = wet ?? shineOpinion(basis);
   const sound = flaws.length === 0 ? [soundness(tallies, step)] : [];
   const opinions = [...flaws, ...viewOpinions(stone, mmPerPx), ...sound, shine];
   const found = worst(opinions);
   const small = tooSmall(stone, step, limits, found.action);
   return small ? { action: small.action, reasons: [small.reason, ...found.reasons] } : found;
+}
+
+/** What a stone that does not look wet shows by its shine, or why that was not read. */
+function shineOpinion({ stone, gloss, gu60AtMost, step, limits, material }: VerdictBasis): Opinion {
+  if (stone.glossWithheld) return withheldOpinion();
+  return gloss
+    ? glossOpinion(gloss, step, limits, material)
+    : dullOpinion(gu60AtMost, step, limits, material);
 }
 
 function worst(opinions: readonly Opinion[]): Verdict {

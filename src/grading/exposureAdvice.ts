@@ -1,0 +1,44 @@
+import { fresnelReflectance } from '../optics/fresnelReflectance';
+import type { Advice, RigNumbers } from './rigNumbers';
+
+/** Refractive index of the reference ball: soda-lime glass (handbook value, from memory). */
+const BALL_INDEX = 1.52;
+/** Range of the ball's plateau that is well exposed, share of the camera's limit, and what to aim at. */
+const PLATEAU = { least: 0.3, aim: 0.6, most: 0.9 };
+
+/**
+ * Whether the lamp's image lies well within what the camera can record.
+ *
+ * The ball's plateau is p = L·F(n_ball, θ); a perfect polish of quartz is 1.07 times as bright and of corundum
+ * 1.8 times, so p aims at 0.6 of the limit. One stop is a factor of two: log₂(0.6 / p) stops.
+ *
+ * @param rig - Lamp and camera.
+ * @returns In order, or by how many half stops to change the exposure.
+ */
+export function exposureAdvice({ lampRadiance, light }: RigNumbers): Advice {
+  // The half-vector lies halfway to the camera: cos² of half an angle is (1 + its cosine) / 2.
+  const cosHalf = Math.sqrt((1 + Math.max(-1, Math.min(1, light.direction[2]))) / 2);
+  const plateau = lampRadiance * fresnelReflectance(BALL_INDEX, cosHalf);
+  const percent = `${Math.round(100 * plateau)} %`;
+  if (plateau >= PLATEAU.least && plateau <= PLATEAU.most) {
+    return {
+      about: 'exposure',
+      inOrder: true,
+      sentence: `The ball's highlight reaches ${percent} of the camera's limit: well exposed.`,
+    };
+  }
+  const halves = Math.max(1, Math.round(2 * Math.abs(Math.log2(PLATEAU.aim / plateau))));
+  const way = plateau > PLATEAU.most ? 'darker' : 'brighter';
+  const where = plateau >= 1 ? "is above the camera's limit" : `reaches ${percent} of the camera's limit`;
+  return {
+    about: 'exposure',
+    inOrder: false,
+    sentence: `The ball's highlight ${where}: take it ${stops(halves)} ${way}.`,
+  };
+}
+
+function stops(halves: number): string {
+  if (halves === 1) return 'half a stop';
+  if (halves === 2) return 'one stop';
+  return `${halves % 2 === 0 ? halves / 2 : `${(halves - 1) / 2}½`} stops`;
+}
