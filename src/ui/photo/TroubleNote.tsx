@@ -10,7 +10,7 @@ interface Props {
 
 /** Why a photo has no sorting picture, and what can be done about it right here. */
 export function TroubleNote({ photo, onPoint, onSetup }: Props) {
-  const { measureAgain } = useStoreActions();
+  const { dropShots, measureAgain } = useStoreActions();
   return (
     <div className="note note-trouble" role="alert">
       <p>{photo.sentence}</p>
@@ -24,6 +24,11 @@ export function TroubleNote({ photo, onPoint, onSetup }: Props) {
               Ball and lamp setup
             </button>
           </>
+        )}
+        {photo.shots.length > 0 && (
+          <button type="button" className="button" onClick={dropShots}>
+            Measure without the added shot
+          </button>
         )}
         {photo.code === null && (
           <button type="button" className="button" onClick={measureAgain}>

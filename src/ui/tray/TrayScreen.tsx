@@ -4,6 +4,7 @@ import { StoneList } from '../list/StoneList';
 import { displayLift } from '../photo/displayLift';
 import { MeasuringNote } from '../photo/MeasuringNote';
 import { PhotoStrip } from '../photo/PhotoStrip';
+import { ShotsLine } from '../photo/ShotsLine';
 import { TroubleNote } from '../photo/TroubleNote';
 import { usePhotoBitmap } from '../photo/usePhotoBitmap';
 import { GradingChoices } from '../setup/GradingChoices';
@@ -40,6 +41,7 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
         >
           <PhotoTitle photo={photo} pointing={pointing} onPointing={setPointing} />
         </TrayPicture>
+        {photo.status === 'measured' && !photo.sample && <ShotsLine photo={photo} />}
         {(photo.status === 'measuring' || photo.status === 'waiting') && <MeasuringNote photo={photo} />}
         {photo.sentence !== null && !pointing && (
           <TroubleNote photo={photo} onPoint={() => setPointing(true)} onSetup={onSetup} />
