@@ -38,13 +38,15 @@ export function readScene(
   ball: BallReport | null,
 ): RigScene {
   const blurred = gaussianBlur(cv, small.raster, SIGMA_PX);
+  const { shadow, roomShare } = readShadow(blurred, small.factor, pieces, ball);
   return {
     widthPx: photo.widthPx,
     heightPx: photo.heightPx,
     focalLength35Mm: photo.focalLength35Mm ?? null,
     ballAt: ball && [ball.row, ball.column],
     tray: trayLight(blurred),
-    shadow: readShadow(blurred, small.factor, pieces, ball),
+    shadow,
+    ...(roomShare === null ? {} : { roomShare }),
     edgeBlurPx: readEdgeBlur(photo, small.factor, pieces),
   };
 }
@@ -54,7 +56,7 @@ function readShadow(
   factor: number,
   pieces: readonly StonePiece[],
   ball: BallReport | null,
-): RigScene['shadow'] {
+): { readonly shadow: RigScene['shadow']; readonly roomShare: number | null } {
   const { width, height } = blurred;
   const difference = trayDifference(blurred, trayModel(blurred));
   const inSmall = (at: number) => (at + 0.5) / factor - 0.5;
@@ -63,7 +65,7 @@ function readShadow(
     column: inSmall(ball.column),
     radiusPx: ball.radiusPx / factor,
   };
-  const { depth } = circle ? ballShadow(difference, circle) : USUAL_SHADOW;
+  const { depth, isRead } = circle ? ballShadow(difference, circle) : USUAL_SHADOW;
   const darkness = difference.lightness.map((ln) => Math.min(1, Math.max(0, ln / depth)));
   const stones = unionOf(pieces, width, height);
   let count = pieces.length;
@@ -75,7 +77,14 @@ function readShadow(
     }
   }
   const cast = shadowCast({ width, height, channels: 1, data: darkness }, stones, count);
-  return cast && { turnDeg: (cast.turnRad * 180) / Math.PI, reach: cast.reach, likeness: cast.likeness };
+  return {
+    shadow: cast && {
+      turnDeg: (cast.turnRad * 180) / Math.PI,
+      reach: cast.reach,
+      likeness: cast.likeness,
+    },
+    roomShare: isRead ? Math.exp(depth) : null,
+  };
 }
 
 function unionOf(pieces: readonly StonePiece[], width: number, height: number): Mask {

@@ -45,6 +45,8 @@ export interface RigScene {
   readonly tray: readonly (readonly [number, number, number])[];
   /** Shadows of the stones: direction in which they fall, degrees from right toward up, and reach in radii of a stone. */
   readonly shadow: { readonly turnDeg: number; readonly reach: number; readonly likeness: number } | null;
+  /** Share of the tray's light left in full shadow beside the ball: what comes from the room. Left out without one. */
+  readonly roomShare?: number;
   /** Blur of the sharpest edges at the stones, photo pixels; null without edges. */
   readonly edgeBlurPx: number | null;
 }
@@ -92,7 +94,7 @@ export interface HighlightReport {
   readonly column: number;
   /** One entry per assumed refractive index, ascending in n; interpolate in between. */
   readonly byIndex: readonly RoughnessAtIndex[];
-  /** Share of light that the stone itself sends back beside the highlight, 0 to 1; null or left out when not seen. */
+  /** Share of lamp's and room's light that the stone itself sends back, 0 to 1; null or left out when not seen. */
   readonly bodyReflectance?: number | null;
   /** Mean radiance over the highlight's rings, as a share of a perfect polish: for the drawing of the profile. */
   readonly profile: {

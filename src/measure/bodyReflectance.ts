@@ -18,8 +18,8 @@ const FEWEST_PIXELS = 10;
  * @param window - The part of the crop in which the highlight was fitted.
  * @param fit - The fitted highlight.
  * @param light - Lamp and camera.
- * @returns 0 to 1, or null when too little of the stone is seen there. Light from elsewhere (a bright room, a
- *   neighbor) counts as the lamp's, so it is at most a little too high.
+ * @returns 0 to 1, or null when too little of the stone is seen there. All light counts as the lamp's:
+ *   where a room lights the tray too, multiply by the lamp's share of it (`RigScene.roomShare` is the rest).
  * @see Lambert's law; Shafer 1985, Color Research and Application 10(4), for highlight and body.
  */
 export function bodyReflectance(

@@ -58,6 +58,16 @@ it('reads each roughness within a fifth and holds it in its interval', () => {
   });
 });
 
+it('knows how light each stone is, the light of the room taken off', () => {
+  // Drawn room: a white sheet of radiance 0.12, beside 0.134 from the lamp (16 · 0.0344 sr · cos 40° / π).
+  expect(Math.abs(report.rig.scene!.roomShare! - 0.12 / 0.254)).toBeLessThan(0.12);
+  report.stones.forEach(({ highlight }, i) => {
+    const [red, green, blue] = TRAY_STONES[i]!.colorAt([0, 0, 1]);
+    const drawn = 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+    expect(Math.abs(Math.log(highlight!.bodyReflectance! / drawn))).toBeLessThan(0.2);
+  });
+});
+
 it('has nothing to warn about, and inspects the surface of each stone', () => {
   expect(report.warnings).toEqual([]);
   report.stones.forEach(({ inspectedCm2, areaMm2, cutOff }) => {
