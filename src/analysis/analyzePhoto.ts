@@ -68,7 +68,7 @@ export async function analyzePhoto(
   const seen = readScene(cv, photo, small, pieces, reading?.ball ?? null);
   const held = holdRig(own, seen, options.rig) ?? { ...UNCHECKED, rig: expected };
   const { rig } = held;
-  const scene: Scene = { photo, held, rig, cv, lampShare: 1 - (seen.roomShare ?? 0) };
+  const scene: Scene = { photo, held, rig, cv, lampShare: 1 - (seen.roomShare ?? rig.scene?.roomShare ?? 0) };
   const stones: StoneReport[] = [];
   for (const [i, { shape, cutOff }] of shaped.entries()) {
     await watch('highlights', i / shaped.length);
