@@ -9,8 +9,9 @@ const FEWEST_STONES = 5;
 /**
  * How well three scores order the same stones of the same photos: ours and two plain ones.
  *
- * All stones count: one without a number is put last, and the plain scores always have one. Within one photo
- * scale, lamp and exposure are the same for all stones, which favors the plain scores.
+ * Positive where a score puts glossier stones first, as it should; 0 where it puts all of a photo's stones level.
+ * All stones count: one without a number is put last, and the plain scores always have one. Within one photo scale,
+ * lamp and exposure are the same for all stones, which favors the plain scores.
  */
 export function sideBySide(rows: readonly GlossRow[]): string[] {
   const stones = readable(rows);
@@ -18,25 +19,22 @@ export function sideBySide(rows: readonly GlossRow[]): string[] {
     (group) => group.length >= FEWEST_STONES,
   );
   const line = (name: string, scoreOf: (row: GlossRow) => number) => {
-    const within = photos.map((group) => order(group, scoreOf)).filter((rank) => !Number.isNaN(rank));
+    const within = photos.map((group) => order(group, scoreOf) || 0);
     const mean = within.reduce((sum, rank) => sum + rank, 0) / within.length;
     return `  ${name.padEnd(40)}${order(stones, scoreOf).toFixed(3).padStart(10)}${mean.toFixed(3).padStart(18)}`;
   };
   return [
     '',
-    `|Spearman| with true α, ${stones.length} stones`.padEnd(42) +
-      'all photos   mean of a photo'.padStart(28),
+    `Spearman with true α, ${stones.length} stones`.padEnd(42) + 'all photos   mean of a photo'.padStart(28),
     line('estimated roughness', placeInOrder),
-    line('brightest gradient', ({ gradientScore }) => gradientScore ?? 0),
-    line('area of the highlight', ({ areaScore }) => areaScore ?? 0),
+    line('brightest gradient', ({ gradientScore }) => -(gradientScore ?? 0)),
+    line('area of the highlight', ({ areaScore }) => -(areaScore ?? 0)),
   ];
 }
 
 function order(rows: readonly GlossRow[], scoreOf: (row: GlossRow) => number): number {
-  return Math.abs(
-    rankCorrelation(
-      rows.map(scoreOf),
-      rows.map(({ alpha }) => alpha),
-    ),
+  return rankCorrelation(
+    rows.map(scoreOf),
+    rows.map(({ alpha }) => alpha),
   );
 }
