@@ -26,7 +26,6 @@ const photos = createPhotoStore({
     const { ballMm, noBall, rig } = settings.getState();
     return { ballMm: noBall ? null : ballMm, rig };
   },
-  keepRig: settings.getState().keepRig,
 });
 
 const place = document.getElementById('page');

@@ -18,6 +18,7 @@ export const FIRST_SETTINGS: Settings = {
   ballMm: 16,
   noBall: false,
   rig: null,
+  rigDay: null,
   cautionsSeen: false,
 };
 
@@ -51,7 +52,16 @@ function checkedRig(kept: unknown): Settings['rig'] {
   ];
   const sound = numbers.every((value) => typeof value === 'number' && Number.isFinite(value) && value >= 0);
   const lamp = kept.lampTurnRad === null || typeof kept.lampTurnRad === 'number';
-  return sound && lamp && Array.isArray(kept.light.direction) ? (kept as unknown as Settings['rig']) : null;
+  if (!sound || !lamp || !Array.isArray(kept.light.direction)) return null;
+  const { scene, ...rest } = kept;
+  return (isScene(scene) ? kept : rest) as unknown as Settings['rig'];
+}
+
+/** Whether a kept scene can be compared with; a rig without one is still good for the ball's part. */
+function isScene(scene: unknown): boolean {
+  if (!isRecord(scene) || !Array.isArray(scene.tray) || scene.tray.length !== 9) return false;
+  const numbers = [scene.widthPx, scene.heightPx, ...scene.tray.flat()];
+  return numbers.every((value) => typeof value === 'number' && Number.isFinite(value));
 }
 
 /** Takes over what is still valid; anything else falls back to the first settings. */
@@ -66,6 +76,7 @@ function checked(kept: Record<string, unknown>): Settings {
     ballMm: typeof ballMm === 'number' && ballMm >= least && ballMm <= most ? ballMm : FIRST_SETTINGS.ballMm,
     noBall: kept.noBall === true && rig !== null,
     rig,
+    rigDay: rig !== null && typeof kept.rigDay === 'string' ? kept.rigDay : null,
     cautionsSeen: kept.cautionsSeen === true,
   };
 }
@@ -82,9 +93,10 @@ export function readSettings(storage: Storing): Settings {
 
 /** Keeps the settings for later visits; a full or forbidden storage is no reason to stop. */
 export function writeSettings(storage: Storing, settings: Settings): void {
-  const { step, material, limits, ballMm, noBall, rig, cautionsSeen } = settings;
+  const { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen } = settings;
+  const kept = { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen };
   try {
-    storage?.setItem(KEY, JSON.stringify({ step, material, limits, ballMm, noBall, rig, cautionsSeen }));
+    storage?.setItem(KEY, JSON.stringify(kept));
   } catch {
     // Nothing is lost but the convenience.
   }

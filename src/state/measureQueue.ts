@@ -1,6 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { AnalysisOptions, Stage } from '../analysis/options';
-import type { PhotoReport, Rig } from '../analysis/report';
+import type { PhotoReport } from '../analysis/report';
 import { explainFailure } from './explainFailure';
 import type { PhotoState } from './photoStore';
 import type { TrayPhoto } from './trayPhoto';
@@ -17,9 +17,10 @@ export interface Measuring {
   readonly analyze: Analyze;
   /** What the person says about every photo, read anew for each. */
   readonly commonOptions: () => Pick<AnalysisOptions, 'ballMm' | 'rig'>;
-  /** Told lamp and camera of every photo of the person's own that was measured with a ball in it. */
-  readonly keepRig: (rig: Rig) => void;
 }
+
+/** The made photo has its own lamp, and a ball of the usual size. */
+const SAMPLE_OPTIONS = { ballMm: 16, rig: null } as const;
 
 export interface MeasureQueue {
   /** Starts on the next photo that waits, the one being shown first; does nothing while one is under way. */
@@ -67,7 +68,7 @@ export function createMeasureQueue(store: StoreApi<PhotoState>, measuring: Measu
 
 async function measure(
   store: StoreApi<PhotoState>,
-  { analyze, commonOptions, keepRig }: Measuring,
+  { analyze, commonOptions }: Measuring,
   photo: TrayPhoto,
   signal: AbortSignal,
 ): Promise<Partial<TrayPhoto>> {
@@ -75,10 +76,10 @@ async function measure(
     if (!signal.aborted) changePhoto(store, photo.id, { progress: { stage, share } });
   };
   try {
-    const options = { ...commonOptions(), ballAt: photo.ballAt };
+    const common = photo.sample ? SAMPLE_OPTIONS : commonOptions();
+    const options = { ...common, ballAt: photo.ballAt };
     const report = await analyze([photo.file, ...photo.shots], options, { signal, onProgress });
     if (signal.aborted) return explainFailure(null, signal);
-    if (report.ball !== null && !photo.sample) keepRig(report.rig);
     return { status: 'measured', report };
   } catch (error) {
     return explainFailure(error, signal);

@@ -13,7 +13,9 @@ export interface Settings {
   readonly ballMm: number;
   /** True when no ball lies in the tray and the remembered rig is to be used. */
   readonly noBall: boolean;
-  /** Lamp and camera of the last photo with a ball. */
+  /** Lamp and camera that the person had remembered, from a photo with the ball. */
   readonly rig: Rig | null;
+  /** Day on which that was, such as 2026-10-03; null when it is not known. */
+  readonly rigDay: string | null;
   readonly cautionsSeen: boolean;
 }

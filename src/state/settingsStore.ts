@@ -9,6 +9,12 @@ export interface SettingsState extends Settings {
   readonly keepRig: (rig: Rig) => void;
 }
 
+/** The day it is where the person is, such as 2026-10-03. */
+function today(): string {
+  const now = new Date();
+  return new Date(now.getTime() - 60_000 * now.getTimezoneOffset()).toISOString().slice(0, 10);
+}
+
 /**
  * Holds what a person chose, and remembers it across visits.
  *
@@ -20,7 +26,7 @@ export function createSettingsStore(
   const store = createStore<SettingsState>()((set) => ({
     ...readSettings(storage),
     change: (part) => set(part),
-    keepRig: (rig) => set({ rig }),
+    keepRig: (rig) => set({ rig, rigDay: today() }),
   }));
   store.subscribe((state) => writeSettings(storage, state));
   return store;

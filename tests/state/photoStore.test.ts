@@ -1,15 +1,16 @@
-import { expect, it, vi } from 'vitest';
+import { expect, it } from 'vitest';
+import type { Rig } from '../../src/analysis/report';
 import { Refusal } from '../../src/image/notice';
 import { createPhotoStore } from '../../src/state/photoStore';
 import { heldAnalysis, settled } from '../helpers/heldAnalysis';
 import { inventedReport } from '../helpers/inventedReport';
+import { inventedRig } from '../helpers/inventedRig';
 
-function openStore(keepRig: (rig: unknown) => void = () => {}) {
+function openStore(common: { ballMm: number | null; rig: Rig | null } = { ballMm: 16, rig: null }) {
   const held = heldAnalysis();
   const store = createPhotoStore({
     analyze: held.analyze,
-    commonOptions: () => ({ ballMm: 16, rig: null }),
-    keepRig,
+    commonOptions: () => common,
   });
   const add = (...names: string[]) =>
     store.getState().add(names.map((name) => ({ name, file: new Blob([name]) })));
@@ -131,20 +132,15 @@ it('does not measure again when no shot was added', () => {
   expect(calls[0]?.signal.aborted).toBe(false);
 });
 
-it('remembers lamp and camera of a photo with a ball, but not of one without and not of the sample', async () => {
-  const keepRig = vi.fn();
-  const { calls, store, add } = openStore(keepRig);
+it('measures the sample by its own ball, and photos of the person by what the person said', async () => {
+  const rig = inventedRig();
+  const { calls, store, add } = openStore({ ballMm: null, rig });
   store.getState().add([{ name: 'sample', file: new Blob(), sample: true }]);
   calls[0]?.resolve(inventedReport(1));
   await settled();
-  add('no ball');
-  calls[1]?.resolve({ ...inventedReport(1), ball: null });
-  await settled();
-  expect(keepRig).not.toHaveBeenCalled();
-  add('ball');
-  calls[2]?.resolve(inventedReport(1));
-  await settled();
-  expect(keepRig).toHaveBeenCalledExactlyOnceWith(inventedReport(1).rig);
+  add('own');
+  expect(calls[0]?.options).toEqual({ ballMm: 16, rig: null, ballAt: null });
+  expect(calls[1]?.options).toEqual({ ballMm: null, rig, ballAt: null });
 });
 
 it('forgets which stone was looked at when another photo is shown', () => {

@@ -3,6 +3,7 @@ import { DEFAULT_LIMITS } from '../../src/grading/limits';
 import { FIRST_SETTINGS } from '../../src/state/keptSettings';
 import { createSettingsStore } from '../../src/state/settingsStore';
 import { inventedReport } from '../helpers/inventedReport';
+import { inventedRig } from '../helpers/inventedRig';
 
 function openStorage(kept: Record<string, string> = {}) {
   const items = new Map(Object.entries(kept));
@@ -30,6 +31,28 @@ it('remembers what was chosen for the next visit', () => {
   });
   expect(second.limits.coarse.maxPitsPerCm2).toBe(3);
   expect(second.rig).toEqual(inventedReport(0).rig);
+});
+
+it('remembers lamp and camera with the day, and what they were compared by', () => {
+  const storage = openStorage();
+  const { keepRig } = createSettingsStore(storage).getState();
+  keepRig(inventedRig());
+  const { rig, rigDay } = createSettingsStore(storage).getState();
+  expect(rig).toEqual(inventedRig());
+  expect(rigDay).toMatch(/^\d{4}-\d\d-\d\d$/);
+  expect(Math.abs(Date.parse(rigDay ?? '') - Date.now())).toBeLessThan(2 * 24 * 3600 * 1000);
+});
+
+it('drops a broken scene but keeps the rig, and knows rigs kept before there were days and scenes', () => {
+  const { scene, ...old } = inventedRig();
+  const storage = openStorage();
+  createSettingsStore(storage).getState().change({});
+  const [key] = storage.items.keys();
+  for (const rig of [old, { ...old, scene: { ...scene, tray: [1, 2] } }]) {
+    const kept = openStorage({ [key ?? '']: JSON.stringify({ rig }) });
+    expect(createSettingsStore(kept).getState()).toMatchObject({ rig: old, rigDay: null });
+    expect(createSettingsStore(kept).getState().rig).not.toHaveProperty('scene');
+  }
 });
 
 it('starts with a coarse check of a mixed tray on the first visit', () => {

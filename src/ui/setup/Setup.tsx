@@ -3,6 +3,7 @@ import { Modal } from '../parts/Modal';
 import { useSettings, useStoreActions } from '../stores';
 import { BallChoice } from './BallChoice';
 import { LimitsChoice } from './LimitsChoice';
+import { RigPart } from './RigPart';
 
 /** Ball, lamp and camera, and the owner's limits; another ball makes the photo measured anew on closing. */
 export function Setup({ onClose }: { onClose: () => void }) {
@@ -17,6 +18,7 @@ export function Setup({ onClose }: { onClose: () => void }) {
   return (
     <Modal title="Setup" onClose={close}>
       <BallChoice />
+      <RigPart />
       <LimitsChoice />
     </Modal>
   );

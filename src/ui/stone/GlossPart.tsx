@@ -8,16 +8,20 @@ interface Props {
   readonly gloss: StoneGrade['gloss'];
   readonly gu60AtMost: number | null;
   readonly highlight: HighlightReport | null;
+  /** True when it was not read because lamp or camera moved. */
+  readonly withheld: boolean;
 }
 
 /** How much the stone shines, how sure that is, and how much its material could. */
-export function GlossPart({ gloss, gu60AtMost, highlight }: Props) {
+export function GlossPart({ gloss, gu60AtMost, highlight, withheld }: Props) {
   if (gloss === null || highlight === null) {
     return (
       <section>
         <h3>Gloss</h3>
         <p>
-          No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.
+          {withheld
+            ? 'Not read: lamp or camera are not where they were when they were remembered.'
+            : 'No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.'}
           {gu60AtMost !== null &&
             ` It has at most about ${gu60AtMost.toFixed(gu60AtMost < 10 ? 1 : 0)} gloss units at 60°.`}
         </p>

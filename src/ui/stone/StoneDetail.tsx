@@ -73,7 +73,12 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
       </header>
       <VerdictPart verdict={grade.verdict} />
       <FlawPart stone={stone} mmPerPx={report.mmPerPx} bitmap={bitmap} />
-      <GlossPart gloss={grade.gloss} gu60AtMost={grade.gu60AtMost} highlight={stone.highlight} />
+      <GlossPart
+        gloss={grade.gloss}
+        gu60AtMost={grade.gu60AtMost}
+        highlight={stone.highlight}
+        withheld={stone.glossWithheld ?? false}
+      />
       <SmoothnessPart grade={grade} />
     </section>
   );

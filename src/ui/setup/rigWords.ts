@@ -1,0 +1,43 @@
+import type { LightReport } from '../../analysis/report';
+
+/** From the right, then on toward the upper edge of the picture. */
+const SIDES = [
+  'the right',
+  'the upper right',
+  'the top',
+  'the upper left',
+  'the left',
+  'the lower left',
+  'the bottom',
+  'the lower right',
+] as const;
+/** A lamp nearer to the camera's axis than this comes from no side, degrees. */
+const NO_SIDE_DEG = 3;
+
+/** Angle between the lamp and the camera as seen from the tray, degrees. */
+export function offAxisDeg({ direction: [, , z] }: LightReport): number {
+  return (Math.acos(Math.max(-1, Math.min(1, z))) * 180) / Math.PI;
+}
+
+/** Where the lamp stands, as one sees it in the picture. */
+export function lampSentence(light: LightReport): string {
+  const off = offAxisDeg(light);
+  if (off < NO_SIDE_DEG) return 'The lamp stands right beside the camera.';
+  const [x, y] = light.direction;
+  const eighth = Math.round((4 * Math.atan2(y, x)) / Math.PI);
+  const side = SIDES[(eighth + 8) % 8] ?? SIDES[0];
+  return `The light comes from ${side} of the picture, ${Math.round(off)}° off the camera.`;
+}
+
+/** A day as one says it. */
+export function daySentence(day: string | null): string {
+  const date = day === null ? Number.NaN : Date.parse(day);
+  if (Number.isNaN(date)) return 'Remembered.';
+  const said = new Intl.DateTimeFormat('en', {
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
+  return `Remembered on ${said.format(date)}.`;
+}
