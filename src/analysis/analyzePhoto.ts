@@ -1,9 +1,6 @@
-import { luminance } from '../image/luminance';
-import { Refusal, type Warning, warning } from '../image/notice';
+import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
-import type { Raster } from '../image/raster';
 import { shrinkPhoto } from '../image/shrinkPhoto';
-import { sharpestEdge } from '../measure/sharpestEdge';
 import type { HighlightLight } from '../measure/stoneHighlight';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
 import { combine, normalize, type Vector } from '../optics/vector';
@@ -12,8 +9,10 @@ import { findStones, type LampSide, type StonePiece } from './findStones';
 import { type HeldRig, holdRig } from './holdRig';
 import { loosenBound } from './loosenBound';
 import type { AnalysisOptions, Watch } from './options';
+import { photoChecks } from './photoChecks';
 import { type BallReading, readBall } from './readBall';
 import { readScene } from './readScene';
+import { refuseBlindPhoto } from './refuseBlindPhoto';
 import type { HighlightReport, PhotoReport, PixelPoint, Rig, StoneReport } from './report';
 import { type StoneCrop, stoneCrop } from './stoneCrop';
 import { stoneFlaws } from './stoneFlaws';
@@ -38,7 +37,7 @@ const ROW_SHARE = 0.12;
  * @param cv - OpenCV.
  * @param watch - Told about progress; what it throws stops the analysis.
  * @returns Everything measured, independent of step and material.
- * @throws Refusal `no-ball` without a ball and a rig, `out-of-focus`, `no-stone`.
+ * @throws Refusal `no-ball` without a ball and a rig, `out-of-focus`, `too-dark`, `no-stone`.
  */
 export async function analyzePhoto(
   photo: Photo,
@@ -51,7 +50,7 @@ export async function analyzePhoto(
   const reading = options.ballMm === null ? null : readBall(photo, small, options.ballAt);
   const own = reading && options.ballMm !== null ? rigOf(reading, options.ballMm) : null;
   const expected = own ?? options.rig;
-  checkFocus(small.raster);
+  refuseBlindPhoto(small.raster, options.ballMm !== null && reading === null);
   if (!expected) throw new Refusal('no-ball');
   await watch('stones', 0);
   const leastPx = LEAST_STONE_MM2 / (expected.mmPerPx * small.factor) ** 2;
@@ -83,7 +82,7 @@ export async function analyzePhoto(
     light: rig.light,
     rig,
     rigCheck: held.check,
-    warnings: [...held.warnings, ...warningsOf(reading, rig, stones)],
+    warnings: [...held.warnings, ...photoChecks({ photo, small, reading, rig, stones })],
     stones,
   };
 }
@@ -188,29 +187,4 @@ function inReadingOrder<T extends { readonly shape: { readonly center: PixelPoin
     else rows.push([stone]);
   }
   return rows.flatMap((row) => row.sort((a, b) => a.shape.center[1] - b.shape.center[1]));
-}
-
-/** A photo whose sharpest edge is blurred by more than this is refused, pixels of the small picture. */
-const MOST_BLUR_PX = 2.4;
-/** Camera blur on the stones above which near-mirrors become uncertain, mm. */
-const WARNED_BLUR_MM = 0.15;
-/** Share of the ball's highlight at the camera's limit above which the mirror's radiance is only a lower bound. */
-const CLIPPED_SHARE = 0.2;
-const FEWEST_PX_PER_MM = 4;
-/** Lamps wider than this make a satin stone look like a mirror, degrees. */
-const WIDEST_LAMP_DEG = 25;
-
-function checkFocus(small: Raster): void {
-  const blurPx = sharpestEdge(luminance(small));
-  if (blurPx !== null && blurPx > MOST_BLUR_PX) throw new Refusal('out-of-focus');
-}
-
-function warningsOf(reading: BallReading | null, rig: Rig, stones: readonly StoneReport[]): Warning[] {
-  const warnings: Warning[] = [];
-  if (reading && reading.lamp.clippedShare > CLIPPED_SHARE) warnings.push(warning('ball-clipped'));
-  if (1 / rig.mmPerPx < FEWEST_PX_PER_MM) warnings.push(warning('low-resolution'));
-  if (stones.some((stone) => stone.cutOff)) warnings.push(warning('stone-cut-off'));
-  if (rig.light.angularDiameterDeg > WIDEST_LAMP_DEG) warnings.push(warning('lamp-too-large'));
-  if (rig.blurPx * rig.mmPerPx > WARNED_BLUR_MM) warnings.push(warning('blurred'));
-  return warnings;
 }

@@ -9,6 +9,8 @@ export const REFUSALS = {
   'no-ball':
     'No reference ball was found: lay the dark glass ball in the tray, or point at it, or use a saved rig.',
   'out-of-focus': 'The photo is out of focus: hold the camera steady, focus on the stones and take it again.',
+  'too-dark':
+    'The photo is too dark to measure: give it more exposure, or bring the lamp nearer, and take it again.',
   'exposures-differ-in-size':
     'The shots are not of one size: take them with the same camera, held the same way, and do not crop them.',
   'exposures-differ-in-scene':
@@ -22,9 +24,19 @@ export const WARNINGS = {
   'ball-clipped': 'The highlight on the ball is clipped, so gloss is less certain: take the photo darker.',
   'low-resolution':
     'Few pixels per millimeter: small pits can be missed; go closer or photograph fewer stones.',
-  'stone-cut-off': 'A stone touches the edge of the photo and was only partly seen.',
+  'stone-cut-off':
+    'A stone touches the edge of the photo and was only partly seen: move it in, or go farther away.',
   'lamp-too-large': 'The lamp looks too large to tell gloss from mirror: halve it or double its distance.',
-  blurred: 'The photo is slightly blurred: near-mirror finishes are less certain.',
+  blurred:
+    'The photo is slightly blurred, so near-mirror finishes are less certain: hold the camera steady and focus on the stones.',
+  'too-dark': 'The photo is too dark for dull stones to show their shine: give it more exposure.',
+  clipped: 'Parts of the photo are at the camera’s limit, so gloss and flaws there are lost: take it darker.',
+  'second-light':
+    'The ball mirrors a second light, whose glints can be taken for the lamp’s: cover the window or switch that light off.',
+  'lamp-partly':
+    'The ball mirrors only part of the lamp, so every gloss is off: move what stands between them, or use a round or square lamp.',
+  'wet-stones':
+    'These stones look wet, and water fakes a polish: dry them and the tray, and take the photo again.',
   'lamp-moved':
     'The lamp is not where it was when lamp and camera were remembered: put it back, or lay the ball in the tray and remember them anew.',
   'camera-moved':
@@ -40,7 +52,21 @@ export const WARNINGS = {
 
 export type WarningCode = keyof typeof WARNINGS;
 
-export interface Warning {
+/** A place in the upright full-size photo that a warning is about. */
+export interface PlaceMark {
+  readonly row: number;
+  readonly column: number;
+  readonly radiusPx: number;
+}
+
+/** What in the photo a warning is about; left out where it is about the whole. */
+export interface WarningPlace {
+  readonly marks?: readonly PlaceMark[];
+  /** Numbers of the stones. */
+  readonly stones?: readonly number[];
+}
+
+export interface Warning extends WarningPlace {
   readonly code: WarningCode;
   readonly message: string;
 }
@@ -58,4 +84,9 @@ export class Refusal extends Error {
 /** Builds the warning of a code. */
 export function warning(code: WarningCode): Warning {
   return { code, message: WARNINGS[code] };
+}
+
+/** Builds the warning of a code with the places and stones it is about. */
+export function warningAt(code: WarningCode, place: WarningPlace): Warning {
+  return { ...warning(code), ...place };
 }

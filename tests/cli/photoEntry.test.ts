@@ -70,7 +70,9 @@ it('names all shots of a scene and the light in each', () => {
 it('sums a photo up in words', () => {
   const lines = summaryOf(entry).split('\n');
   expect(lines[0]).toBe('tray.jpg: 12 stones');
-  expect(lines.at(-1)).toBe('  note: The photo is slightly blurred: near-mirror finishes are less certain.');
+  expect(lines.at(-1)).toMatch(
+    /^ {2}note: The photo is slightly blurred, so near-mirror finishes are less certain: /,
+  );
   const counted = lines.slice(1, -1).map((line) => Number(/: (\d+) \(/.exec(line)?.[1]));
   expect(counted.reduce((sum, count) => sum + count, 0)).toBe(12);
   expect(summaryOf(refusedEntry(['dark.jpg'], new Refusal('no-stone')))).toMatch(

@@ -1,0 +1,95 @@
+import type { Raster } from '../image/raster';
+import { cross, dot, normalize, type Vector } from '../optics/vector';
+import { ballFace } from './ballFace';
+import { ballNormal } from './ballNormal';
+import { brightPatches } from './brightPatches';
+import type { Circle } from './circleFit';
+
+/** Shape of the lamp's image on the ball. */
+export interface LampRoundness {
+  /** Place in the crop, and radius of the disc of equal area, pixels. */
+  readonly row: number;
+  readonly column: number;
+  readonly radiusPx: number;
+  /** Smallest over largest spread, blur and foreshortening undone: 1 for a whole disc or square, 0.28 for half a disc. */
+  readonly evenness: number;
+  /** Unevenness of the image about its own middle, share of its size: 0 for a whole disc or square. */
+  readonly skewness: number;
+}
+
+/** Spread that camera and pixel add to every image: σ = 0.6 px and 1/12 px². */
+const BLUR_VARIANCE = 0.6 ** 2 + 1 / 12;
+/** The image is what is above this share of its brightest part. */
+const LEVEL = 0.15;
+
+/**
+ * Tells whether the ball mirrors the whole lamp, by second and third moments of its image.
+ *
+ * Across the plane of incidence the mirrored lamp is 1 / cos θ as wide as along it. A disc's and a square's
+ * second moments are the same in every direction, and their third moments vanish.
+ *
+ * @param crop - RGB raster around the ball in linear light.
+ * @param ball - The ball's circle in the crop.
+ * @param view - Unit vector from the ball to the camera.
+ * @returns The shape; null when no lamp stands out.
+ * @see Walter et al. 2007, eq. 14, the Jacobian of the half-vector.
+ */
+export function lampRoundness(crop: Raster, ball: Circle, view: Vector): LampRoundness | null {
+  const face = ballFace(crop, ball);
+  if (!face) return null;
+  const at = face.brightest.row * face.width + face.brightest.column;
+  const patch = brightPatches(face.excess, face.width, () => LEVEL * face.peak).find(({ pixels }) =>
+    pixels.includes(at),
+  );
+  if (!patch || patch.pixels.length < 6) return null;
+  const normalAt = ballNormal(ball, view);
+  const middle = normalAt(patch.row, patch.column);
+  const [across, along] = incidenceFrame(middle, view);
+  const cos = dot(middle, view);
+  const places = patch.pixels.map((i) => {
+    const normal = normalAt(Math.floor(i / face.width), i % face.width);
+    const scale = ball.radiusPx / dot(normal, middle);
+    // Light beyond the image's flat part is no heavier, so that a lamp brighter in its middle counts as whole.
+    const weight = Math.min(1, face.excess[i]! / (0.7 * face.peak)) / (dot(normal, view) * scale ** -2);
+    return { x: scale * cos * dot(normal, across), y: scale * dot(normal, along), weight };
+  });
+  return {
+    row: patch.row,
+    column: patch.column,
+    radiusPx: Math.sqrt(patch.pixels.length / Math.PI),
+    ...shapeOf(places, BLUR_VARIANCE / cos),
+  };
+}
+
+/** Unit vectors across and along the plane of incidence, both at right angles to the normal. */
+function incidenceFrame(normal: Vector, view: Vector): [Vector, Vector] {
+  const side = cross(view, normal);
+  const across = dot(side, side) < 1e-6 ? normalize(cross([0, 1, 0], normal)) : normalize(side);
+  return [across, cross(normal, across)];
+}
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly weight: number;
+}
+
+function shapeOf(places: readonly Place[], blurVariance: number) {
+  const total = places.reduce((sum, { weight }) => sum + weight, 0);
+  const mean = (of: (place: Place) => number) =>
+    places.reduce((sum, place) => sum + place.weight * of(place), 0) / total;
+  const [x, y] = [mean((p) => p.x), mean((p) => p.y)];
+  const xx = mean((p) => (p.x - x) ** 2) - blurVariance;
+  const yy = mean((p) => (p.y - y) ** 2) - blurVariance;
+  const xy = mean((p) => (p.x - x) * (p.y - y));
+  const middle = (xx + yy) / 2;
+  const apart = Math.hypot((xx - yy) / 2, xy);
+  const third = [
+    mean((p) => (p.x - x) ** 3),
+    mean((p) => (p.x - x) ** 2 * (p.y - y)),
+    mean((p) => (p.x - x) * (p.y - y) ** 2),
+    mean((p) => (p.y - y) ** 3),
+  ] as const;
+  const skewness = Math.hypot(third[0] + third[2], third[1] + third[3]) / Math.max(1e-9, 2 * middle) ** 1.5;
+  return { evenness: Math.max(0, middle - apart) / Math.max(1e-9, middle + apart), skewness };
+}
