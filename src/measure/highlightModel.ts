@@ -1,4 +1,5 @@
 import { type LampTurn, lampLobe } from '../optics/lampLobe';
+import type { Vector } from '../optics/vector';
 import { blurGaussian } from './blurGaussian';
 
 /** A square-pixel window on a stone around one highlight. */
@@ -60,6 +61,11 @@ export interface LobeOptics {
   readonly lampTurnRad: LampTurn;
   /** Standard deviation of the camera's point spread, photo pixels. */
   readonly blurPx: number;
+  /**
+   * Unit vector halfway between lamp and camera, x right, y up, z to the camera: the normal at the lobe's center.
+   * Null for the paraxial approximation, in which slopes grow evenly with the distance.
+   */
+  readonly half: Vector | null;
   /** Each window pixel is sampled `oversampling`² times. */
   readonly oversampling: number;
 }
@@ -67,8 +73,8 @@ export interface LobeOptics {
 /**
  * Draws the share of the lamp's radiance that the rough mirror sends to each window pixel.
  *
- * The slope is taken to grow linearly with the distance from the center; the result is convolved
- * with the camera's point spread and averaged over the pixels.
+ * The surface normal's sideways part is taken to grow linearly with the distance from the center, as it does on a
+ * sphere; the result is convolved with the camera's point spread and averaged over the pixels.
  *
  * @param window - Supplies the size and the step.
  * @param shape - Center, curvature and roughness.
@@ -95,7 +101,7 @@ function sampleLobe(
   optics: LobeOptics,
 ): Float64Array {
   const q = optics.oversampling;
-  const slope = slopeField(shape, optics.sourceSlope, pitchPx);
+  const slope = slopeField(shape, optics, pitchPx);
   const lobe = lampLobe(optics.lampTurnRad);
   const alphaOverA = shape.alpha / optics.sourceSlope;
   const centerRow = (shape.row + 0.5) * q - 0.5;
@@ -105,26 +111,28 @@ function sampleLobe(
     const dy = row - centerRow;
     for (let column = 0; column < columns; column++, i++) {
       const dx = column - centerColumn;
-      fine[i] = lobe(slope.right(dy, dx), -slope.down(dy, dx), alphaOverA);
+      const [right, down] = slope(dy, dx);
+      fine[i] = lobe(right, -down, alphaOverA);
     }
   }
   return fine;
 }
 
-/** Slope of a surface by rows and columns from the lobe's center. */
-export interface SlopeField {
-  readonly right: (rows: number, columns: number) => number;
-  readonly down: (rows: number, columns: number) => number;
-}
+/** Slope of a surface, to the right and down, by rows and columns from the lobe's center; lamp radii. */
+export type SlopeField = (rows: number, columns: number) => readonly [right: number, down: number];
 
 /**
  * Slope of the surface away from the mirroring normal, in lamp radii.
  *
  * @param shape - Curvature and its change.
- * @param sourceSlope - Half-vector radius of the lamp.
+ * @param optics - Lamp, and where the surface faces at the center.
  * @param pitchPx - Photo pixels per row and column.
  */
-export function slopeField(shape: LobeShape, sourceSlope: number, pitchPx: number): SlopeField {
+export function slopeField(
+  shape: LobeShape,
+  { sourceSlope, half }: Pick<LobeOptics, 'sourceSlope' | 'half'>,
+  pitchPx: number,
+): SlopeField {
   const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [
     number,
     number,
@@ -133,9 +141,39 @@ export function slopeField(shape: LobeShape, sourceSlope: number, pitchPx: numbe
   // Distances in lamp radii of the mean curvature, so that the change does not depend on the scale.
   const unit = (Math.exp(shape.mean) * pitchPx) / sourceSlope;
   const [a, b, c, d] = shape.change.map((value) => value * unit * unit) as [number, number, number, number];
-  return {
-    right: (dy, dx) => kxx * dx + kxy * dy + 3 * a * dx * dx + 2 * b * dx * dy + c * dy * dy,
-    down: (dy, dx) => kxy * dx + kyy * dy + b * dx * dx + 2 * c * dx * dy + 3 * d * dy * dy,
+  const even: SlopeField = (dy, dx) => [
+    kxx * dx + kxy * dy + 3 * a * dx * dx + 2 * b * dx * dy + c * dy * dy,
+    kxy * dx + kyy * dy + b * dx * dx + 2 * c * dx * dy + 3 * d * dy * dy,
+  ];
+  return half === null ? even : tiltedField(even, half, sourceSlope);
+}
+
+/** No slope is steeper than this, lamp radii: past the stone's rim. */
+const STEEPEST = 1e3;
+
+/**
+ * Slopes of a normal whose sideways part starts at the half vector's and grows by the given field.
+ *
+ * With the tangent t₁ toward the camera's axis and t₂ across, the slope is (n·t₁, n·t₂) / n·h. The field is first
+ * stretched by cos θ along the tilt, so that to first order it is the slope itself.
+ */
+function tiltedField(field: SlopeField, half: Vector, sourceSlope: number): SlopeField {
+  const sine = Math.hypot(half[0], half[1]);
+  const [ex, ey] = sine > 1e-6 ? [half[0] / sine, -half[1] / sine] : [1, 0];
+  const cosine = half[2];
+  return (dy, dx) => {
+    const [right, down] = field(dy, dx);
+    const outward = sourceSlope * cosine * (ex * right + ey * down) + sine;
+    const across = sourceSlope * (ex * down - ey * right);
+    const z2 = 1 - outward * outward - across * across;
+    if (z2 <= 1e-4) return [STEEPEST, 0];
+    const z = Math.sqrt(z2);
+    const along = outward * sine + z * cosine;
+    if (along <= 1e-3) return [STEEPEST, 0];
+    const scale = 1 / (along * sourceSlope);
+    const u1 = (outward * cosine - z * sine) * scale;
+    const u2 = across * scale;
+    return [ex * u1 - ey * u2, ey * u1 + ex * u2];
   };
 }
 

@@ -23,11 +23,11 @@ export function highlightProfile(
   optics: LobeOptics,
   fit: HighlightFit,
 ): HighlightProfile {
-  const field = slopeField(fit.shape, optics.sourceSlope, window.stepPx);
+  const field = slopeField(fit.shape, optics, window.stepPx);
   const slopes = Array.from(window.values, (_, i) => {
     const dy = Math.floor(i / window.width) - fit.shape.row;
     const dx = (i % window.width) - fit.shape.column;
-    return Math.hypot(field.right(dy, dx), field.down(dy, dx));
+    return Math.hypot(...field(dy, dx));
   });
   const places = slopes.flatMap((distance, i) =>
     window.use[i] === 0

@@ -41,7 +41,7 @@ export const CURVATURE_PRIOR = { mean: Math.log(0.75), sd: 0.7 };
 /** A lobe as wide as the stone is bent by the stone's mean curvature, which its silhouette tells much better. */
 const WHOLE_STONE_CURVATURE_SD = 0.05;
 /** Spread of the mirror radiance's logarithm from ball to stone: exposure noise, lamp falloff, ball's index. */
-const AMPLITUDE_SD = 0.05;
+const AMPLITUDE_SD = 0.025;
 /** How far from the expected place a highlight may lie, standard deviation in radii of the stone. */
 const PLACE_SD = 0.4;
 /**
@@ -212,8 +212,8 @@ function windowReach(scene: Scene, shape: LobeShape): number {
 
 function opticsFor(window: HighlightWindow, light: HighlightLight, effort: FitEffort) {
   const oversampling = effort === QUICK ? 1 : window.stepPx === 1 ? 3 : 2;
-  const { sourceSlope, lampTurnRad, blurPx } = light;
-  return { sourceSlope, lampTurnRad, blurPx, oversampling };
+  const { sourceSlope, lampTurnRad, blurPx, half } = light;
+  return { sourceSlope, lampTurnRad, blurPx, half, oversampling };
 }
 
 const placeInWindow = (window: HighlightWindow, at: Place) => ({

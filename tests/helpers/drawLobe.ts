@@ -66,7 +66,7 @@ export function drawLobe(drawn: DrawnLobe): HighlightProblem {
       values,
       use: new Uint8Array(SIDE * SIDE).fill(1),
     },
-    optics: { sourceSlope: LOBE_LAMP_SLOPE, lampTurnRad: null, blurPx: BLUR_PX, oversampling: 2 },
+    optics: { sourceSlope: LOBE_LAMP_SLOPE, lampTurnRad: null, blurPx: BLUR_PX, half: null, oversampling: 2 },
     prior: {
       amplitude: exposure * LAMP.radiance * mirrored(INDEX, 1),
       amplitudeSd: 0.05,

@@ -23,6 +23,7 @@ const sharp = (sourceSlope: number): LobeOptics => ({
   sourceSlope,
   lampTurnRad: null,
   blurPx: 0,
+  half: null,
   oversampling: 1,
 });
 const square = (side: number) => ({ width: side, height: side, stepPx: 1 });
@@ -66,7 +67,7 @@ it("gives SciPy's curvature and blurred picture", () => {
   const drawn = { ...shape, change: EVEN_CURVATURE };
   const [kxx, kxy, kyy] = curvature(drawn);
   expect(largestDifference([kxx, kxy, kxy, kyy], golden.lobePicture.curvature)).toBeLessThan(1e-12);
-  const optics = { sourceSlope, lampTurnRad: null, blurPx, oversampling: 3 };
+  const optics = { sourceSlope, lampTurnRad: null, blurPx, half: null, oversampling: 3 };
   const margin = 5;
   const side = size + 2 * margin;
   const at = { ...drawn, row: drawn.row + margin, column: drawn.column + margin };
