@@ -24,12 +24,15 @@ const CONTRAST_SD = 2;
 const BOW_SD = { alone: 0.01, stated: 0.2 };
 /** Stated times are nominal (1/60 s stands for 1/64), so EXIF is a witness of this weight, and not heard when far off. */
 const STATED = { sd: 0.03, farOff: 0.5 };
+/** Spread of a channel's ln exposure about that of all: white balance may follow the exposure, and a channel be unseen. */
+const CHANNEL_SD = 0.1;
 /** Noise of a code, mean over a place; and what no curve explains, relative. */
 const CODE_SD = 1 / 255;
 const MODEL_SD = 0.005;
 const MOST_COUNTED = 40;
 /** A level off by more than this many standard deviations, as scattered as the others are, is left out. */
 const OUTLIER = 3.5;
+const ROUNDS = 3;
 const FEWEST_LEVELS = 6;
 
 /** A level and which further shot it comes from. */
@@ -50,11 +53,14 @@ export function exposureFit(
   if (pairs.some((levels) => levels.length < FEWEST_LEVELS)) return null;
   const levels = pairs.flatMap((list, shot) => list.map((pair): Level => ({ ...pair, shot })));
   const start = [...pairs.flatMap((list) => Array(3).fill(Math.log(roughRatio(list)))), 0, 0, 0];
-  const first = fitLevels(levels, stated, start);
-  const left = misfits(levels, first).map((misfit, i) => Math.abs(misfit / sdOf(levels[i]!)));
-  const scatter = Math.max(1, 1.483 * median(left));
-  const kept = levels.filter((_, i) => left[i]! < OUTLIER * scatter);
-  const p = fitLevels(kept, stated, first);
+  let p = fitLevels(levels, stated, start);
+  let kept = levels;
+  for (let round = 0; round < ROUNDS; round++) {
+    const left = misfits(levels, p).map((misfit, i) => Math.abs(misfit / sdOf(levels[i]!)));
+    const scatter = Math.max(1, 1.483 * median(left));
+    kept = levels.filter((_, i) => left[i]! < OUTLIER * scatter);
+    p = fitLevels(kept, stated, p);
+  }
   const square = misfits(kept, p).reduce((sum, misfit) => sum + misfit ** 2, 0) / kept.length;
   return {
     exposures: pairs.map((_, i) => [Math.exp(p[3 * i]!), Math.exp(p[3 * i + 1]!), Math.exp(p[3 * i + 2]!)]),
@@ -77,15 +83,17 @@ function fitLevels(levels: readonly Level[], stated: readonly (number | null)[],
     });
     const { contrast, knee, bow } = toneOf(p);
     const priors = [contrast / CONTRAST_SD, knee / CONTRAST_SD, bow / bowSd];
-    const witnesses = heard.map((ratio, i) => {
-      const mean = (p[3 * i]! + p[3 * i + 1]! + p[3 * i + 2]!) / 3;
-      return ratio === null ? 0 : (mean - ratio) / STATED.sd;
+    const witnesses = heard.flatMap((ratio, i) => {
+      const channels = p.slice(3 * i, 3 * i + 3);
+      const mean = channels.reduce((sum, one) => sum + one / 3, 0);
+      const apart = channels.map((one) => (one - mean) / CHANNEL_SD);
+      return [...apart, ratio === null ? 0 : (mean - ratio) / STATED.sd];
     });
     into.set([...priors, ...witnesses], levels.length);
   };
   const steps = Array(start.length).fill(1e-4);
   const settings = { steps, maxIterations: 60, tolerance: 1e-9 };
-  return leastSquares(residuals, levels.length + 3 + heard.length, start, settings).parameters;
+  return leastSquares(residuals, levels.length + 3 + 4 * heard.length, start, settings).parameters;
 }
 
 const toneOf = (p: ArrayLike<number>): Tone => ({

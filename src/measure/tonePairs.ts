@@ -17,7 +17,7 @@ const PLACES = 60_000;
 /** A level of the joint histogram is this many codes wide, and needs so many places; the flattest half of them count. */
 const LEVEL_CODES = 4;
 const FEWEST = 16;
-/** Codes that are neither noise nor the camera's limit, in every channel of both shots. */
+/** Codes that are not noise, in a level; and codes short of the limit, in all channels of both shots. */
 const SOUND = { from: 6, to: 244 };
 
 /** One place: mean codes of red, green, blue in both shots, and the range of codes in the first. */
@@ -55,13 +55,14 @@ export function tonePairs(base: Photo, other: Photo, placing: Placing): TonePair
         const flat = there.slice(0, Math.ceil(there.length / 2));
         const middle = (of: 'base' | 'other') => median(flat.map((place) => place[of][channel]!)) / 255;
         return { channel, base: middle('base'), other: middle('other'), count: flat.length };
-      });
+      })
+      .filter((pair) => 255 * Math.min(pair.base, pair.other) >= SOUND.from);
   });
 }
 
 function compare(base: Photo, other: Photo, placing: Placing): Compared[] {
   const { widthPx, heightPx } = base;
-  const stride = Math.max(SIDE_PX, Math.floor(Math.sqrt((widthPx * heightPx) / PLACES)));
+  const stride = Math.max(SIDE_PX / 2, Math.floor(Math.sqrt((widthPx * heightPx) / PLACES)));
   const places: Compared[] = [];
   for (let row = 0; row + SIDE_PX <= heightPx; row += stride) {
     for (let column = 0; column + SIDE_PX <= widthPx; column += stride) {
@@ -76,7 +77,7 @@ function compare(base: Photo, other: Photo, placing: Placing): Compared[] {
   return places;
 }
 
-/** Mean codes and widest range of a block; null when any of it is at the limit or in the noise. */
+/** Mean codes and widest range of a block; null when any of it is near the limit. */
 function blockOf({ rgba, widthPx }: Photo, row: number, column: number) {
   const mean = [0, 0, 0];
   let range = 0;
@@ -91,7 +92,7 @@ function blockOf({ rgba, widthPx }: Photo, row: number, column: number) {
         most = Math.max(most, code);
       }
     }
-    if (most > SOUND.to || mean[c]! < SOUND.from) return null;
+    if (most > SOUND.to) return null;
     range = Math.max(range, most - least);
   }
   return { mean, range };
