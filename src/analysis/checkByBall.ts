@@ -1,5 +1,6 @@
 import { combine, dot, normalize, type Vector } from '../optics/vector';
 import type { Rig, RigChangeCode, RigCheck, RigScene } from './report';
+import { shadowTurn } from './shadowTurn';
 
 /** Largest change of the lamp's direction that is no move: several times what one reading is off by, degrees. */
 const LAMP_OFF_DEG = 3;
@@ -11,8 +12,8 @@ const ASKEW_RAD = 0.09;
 const BLUR = { times: 1.4, addedPx: 0.5 };
 /** Exposures nearer than this are one, ln units: the ball's plateau is read within a few percent. */
 const EXPOSURE_LN = 0.08;
-/** Lamps are at least this far from the tray, mm. */
-const NEAREST_LAMP_MM = 250;
+/** Lamps are at least this far from the tray, mm. Common practice: a desk lamp stands 0.4 to 1 m away. */
+const NEAREST_LAMP_MM = 400;
 const DISTANCES_TRIED = 60;
 /** Taken for the camera's distance when the file states no focal length, mm. */
 const USUAL_CAMERA_MM = 500;
@@ -20,7 +21,8 @@ const USUAL_CAMERA_MM = 500;
 const FRAME_DIAGONAL_MM = 43.27;
 
 /**
- * Compares what the ball of a photo tells with the remembered rig.
+ * Compares what the ball of a photo tells with the remembered rig; a lamp whose turn around the tray another place
+ * of the ball could explain is given away by the shadows of all stones.
  *
  * @param own - Read off this photo's ball.
  * @param scene - Of this photo.
@@ -36,8 +38,9 @@ export function checkByBall(own: Rig, scene: RigScene, kept: Rig): RigCheck {
   const addedPx = Math.sqrt(Math.max(0, own.blurPx ** 2 - kept.blurPx ** 2));
   const exposureRatio = own.lampRadiance / kept.lampRadiance;
   const changes: RigChangeCode[] = [];
-  if (lamp.offDeg > LAMP_OFF_DEG || Math.abs(Math.log(lamp.sizeRatio)) > LAMP_SIZE_SHARE)
-    changes.push('lamp-moved');
+  const shadow = shadowTurn(scene, kept);
+  const isOff = lamp.offDeg > LAMP_OFF_DEG || Math.abs(Math.log(lamp.sizeRatio)) > LAMP_SIZE_SHARE;
+  if (isOff || shadow?.isTurned) changes.push('lamp-moved');
   if (!isSameSize || Math.abs(Math.log(scaleRatio)) > SCALE_SHARE + askew) changes.push('camera-moved');
   if (own.blurPx > BLUR.times * kept.blurPx && addedPx > BLUR.addedPx) changes.push('focus-lost');
   if (Math.abs(Math.log(exposureRatio)) > EXPOSURE_LN) changes.push('exposure-changed');
@@ -46,7 +49,7 @@ export function checkByBall(own: Rig, scene: RigScene, kept: Rig): RigCheck {
     changes,
     lampOffDeg: lamp.offDeg,
     lampSizeRatio: lamp.sizeRatio,
-    shadowTurnDeg: null,
+    shadowTurnDeg: shadow?.turnDeg ?? null,
     trayTilt: null,
     scaleRatio,
     blurPx: [own.blurPx, kept.blurPx],

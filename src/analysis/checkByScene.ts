@@ -1,13 +1,11 @@
 import { TRAY_PLACES } from '../measure/trayLight';
-import type { RigChangeCode, RigCheck, RigScene } from './report';
+import type { Rig, RigChangeCode, RigCheck, RigScene } from './report';
+import { shadowTurn } from './shadowTurn';
 
 /** Focal lengths differ when this share apart: a zoom or another lens. */
 const FOCAL_SHARE = 0.02;
 /** Change of the light's falloff, ln units across the picture: other stones alone change it less. */
 const TILT_LN = 0.12;
-/** Turn of the shadows that other stones alone do not cause, degrees, and how sure both directions must be. */
-const SHADOW_TURN_DEG = 15;
-const LEAST_LIKENESS = 0.35;
 /** Change of the tray's color, ln units, and of its light, that another exposure does not explain. */
 const COLOR_LN = 0.1;
 const MOST_STOPS = 2;
@@ -24,14 +22,15 @@ const FEWEST_PLACES = 5;
  * Compares a photo without a ball with the scene that was remembered with the rig.
  *
  * @param own - This photo's scene.
- * @param kept - The remembered one.
+ * @param rig - The remembered rig.
  */
-export function checkByScene(own: RigScene, kept: RigScene): RigCheck {
+export function checkByScene(own: RigScene, rig: Rig & { readonly scene: RigScene }): RigCheck {
+  const kept = rig.scene;
   const tray = trayChange(own, kept);
-  const shadowTurnDeg = shadowTurn(own, kept);
+  const shadow = shadowTurn(own, rig);
   const changes: RigChangeCode[] = [];
   const isTilted = tray !== null && tray.tilt > TILT_LN;
-  if (isTilted || (shadowTurnDeg !== null && shadowTurnDeg > SHADOW_TURN_DEG)) changes.push('lamp-moved');
+  if (isTilted || shadow?.isTurned) changes.push('lamp-moved');
   if (!isSameView(own, kept)) changes.push('camera-moved');
   if (isBlurrier(own, kept)) changes.push('focus-lost');
   const isOther = tray === null || tray.color > COLOR_LN || Math.abs(tray.level) > MOST_STOPS * Math.LN2;
@@ -42,7 +41,7 @@ export function checkByScene(own: RigScene, kept: RigScene): RigCheck {
     changes,
     lampOffDeg: null,
     lampSizeRatio: null,
-    shadowTurnDeg,
+    shadowTurnDeg: shadow?.turnDeg ?? null,
     trayTilt: tray?.tilt ?? null,
     scaleRatio: null,
     blurPx: own.edgeBlurPx !== null && kept.edgeBlurPx !== null ? [own.edgeBlurPx, kept.edgeBlurPx] : null,
@@ -59,12 +58,6 @@ function isSameView(own: RigScene, kept: RigScene): boolean {
 function isBlurrier({ edgeBlurPx: now }: RigScene, { edgeBlurPx: then }: RigScene): boolean {
   if (now === null || then === null) return false;
   return now > BLUR.times * then && Math.sqrt(now ** 2 - then ** 2) > BLUR.addedPx;
-}
-
-function shadowTurn({ shadow: now }: RigScene, { shadow: then }: RigScene): number | null {
-  if (!now || !then || Math.min(now.likeness, then.likeness) < LEAST_LIKENESS) return null;
-  const turn = Math.abs(now.turnDeg - then.turnDeg) % 360;
-  return Math.min(turn, 360 - turn);
 }
 
 /** Mean change of the tray's light and color, and of its falloff across the picture, ln units; null when unreadable. */

@@ -21,5 +21,5 @@ export interface OwnReading {
  */
 export function checkRig(own: OwnReading, kept: Rig): RigCheck | null {
   if (own.rig) return checkByBall(own.rig, own.scene, kept);
-  return kept.scene ? checkByScene(own.scene, kept.scene) : null;
+  return kept.scene ? checkByScene(own.scene, { ...kept, scene: kept.scene }) : null;
 }

@@ -12,7 +12,7 @@ import { trayModel } from '../measure/trayModel';
 import { gaussianBlur } from '../vision/gaussianBlur';
 import type { OpenCv } from '../vision/openCv';
 import type { StonePiece } from './findStones';
-import type { BallReport, RigScene } from './report';
+import type { BallReport, PixelPoint, RigScene } from './report';
 
 /** Blur under which the tray's own grain does not count, pixels of the small picture. */
 const SIGMA_PX = 1;
@@ -82,9 +82,22 @@ function readShadow(
       turnDeg: (cast.turnRad * 180) / Math.PI,
       reach: cast.reach,
       likeness: cast.likeness,
+      at: middleOf(stones, factor),
     },
     roomShare: isRead ? Math.exp(depth) : null,
   };
+}
+
+/** Mean place of a mask's pixels, in photo pixels. */
+function middleOf({ width, data }: Mask, factor: number): PixelPoint {
+  let [count, rows, columns] = [0, 0, 0];
+  data.forEach((inside, i) => {
+    if (!inside) return;
+    count++;
+    rows += Math.floor(i / width);
+    columns += i % width;
+  });
+  return [(rows / count + 0.5) * factor - 0.5, (columns / count + 0.5) * factor - 0.5];
 }
 
 function unionOf(pieces: readonly StonePiece[], width: number, height: number): Mask {

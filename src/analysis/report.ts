@@ -43,8 +43,7 @@ export interface RigScene {
   readonly ballAt: PixelPoint | null;
   /** Red, green and blue light of the bare tray at nine places, row by row; linear, 1 = the clipping level. */
   readonly tray: readonly (readonly [number, number, number])[];
-  /** Shadows of the stones: direction in which they fall, degrees from right toward up, and reach in radii of a stone. */
-  readonly shadow: { readonly turnDeg: number; readonly reach: number; readonly likeness: number } | null;
+  readonly shadow: SceneShadow | null;
   /** Share of the tray's light left in full shadow beside the ball: what comes from the room. Left out without one. */
   readonly roomShare?: number;
   /** Blur of the sharpest edges at the stones, photo pixels; null without edges. */
@@ -57,6 +56,18 @@ export type RigChangeCode =
   | 'focus-lost'
   | 'exposure-changed'
   | 'tray-changed';
+
+/** Shadows that stones and ball throw on the tray. */
+export interface SceneShadow {
+  /** Direction in which they fall, degrees from right toward up. */
+  readonly turnDeg: number;
+  /** How far they reach past a stone, in radii of the mean stone. */
+  readonly reach: number;
+  /** How like drawn shadows they look, 0 to 1. */
+  readonly likeness: number;
+  /** Middle of the stones that throw them. */
+  readonly at: PixelPoint;
+}
 
 /** A photo's lamp and camera against the remembered ones; a number is null when the photo does not tell it. */
 export interface RigCheck {

@@ -36,6 +36,11 @@ it('tells a lamp moved by 4° from one moved by 2°, and says by how much', () =
   expect(moved.lampOffDeg).toBeCloseTo(4, 3);
 });
 
+it('tells a lamp turned around the tray by the shadows, whatever the ball allows', () => {
+  const shadow = { ...scene.shadow!, turnDeg: -90 };
+  expect(changesOf({}, { ...scene, shadow })).toEqual(['lamp-moved']);
+});
+
 it('tells a lamp of another size or distance', () => {
   const sized = (share: number) => ({ ...kept.light, angularDiameterDeg: share * 11 });
   expect(changesOf({ light: sized(1.08) })).toEqual([]);

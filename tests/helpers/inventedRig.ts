@@ -8,7 +8,7 @@ export function inventedScene(): RigScene {
     focalLength35Mm: 70,
     ballAt: [900, 400],
     tray: [0.2, 0.21, 0.22, 0.19, 0.2, 0.21, 0.18, 0.19, 0.2].map((g) => [1.04 * g, g, 0.95 * g] as const),
-    shadow: { turnDeg: -120, reach: 0.5, likeness: 0.8 },
+    shadow: { turnDeg: -120, reach: 0.5, likeness: 0.8, at: [600, 900] },
     edgeBlurPx: 0.6,
   };
 }
