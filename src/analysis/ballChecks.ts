@@ -2,9 +2,12 @@ import { boxAround } from '../image/boxAround';
 import { cropLinear } from '../image/cropLinear';
 import { type PlaceMark, type Warning, warningAt } from '../image/notice';
 import type { Photo } from '../image/photo';
+import { ballFace } from '../measure/ballFace';
+import { BALL_INDEX } from '../measure/ballLamp';
 import { type LampRoundness, lampRoundness } from '../measure/lampRoundness';
 import { type SecondLight, secondLights } from '../measure/secondLights';
 import { viewDirection } from '../measure/viewDirection';
+import { fresnelReflectance } from '../optics/fresnelReflectance';
 import type { BallReading } from './readBall';
 
 /** What the ball tells about the light, and the warnings that follow. */
@@ -14,15 +17,17 @@ export interface BallChecks {
   readonly secondLights: readonly SecondLight[];
   /** Where the ball mirrors the lamp, photo pixels; null when it can't be told. */
   readonly lampAt: PlaceMark | null;
+  /** Radiance of the room around, as the ball mirrors it. */
+  readonly room: number;
 }
 
 /** The crop around the ball reaches this many radii. */
 const CROP_RADII = 1.2;
 /** Smaller balls show no shapes, pixels. */
 const LEAST_RADIUS_PX = 18;
-/** A whole lamp's image is at least so even; half a disc has 0.28. */
-const LEAST_EVENNESS = 0.8;
-const MOST_SKEWNESS = 0.2;
+/** A whole lamp's image is at least so even; with 30 % of its width hidden it has 0.5, half a disc 0.28. */
+const LEAST_EVENNESS = 0.7;
+const MOST_SKEWNESS = 0.15;
 /** Blur above which the shape of the lamp's image is lost, share of its radius. */
 const MOST_BLUR = 0.4;
 /** A mark is at least this large, share of the ball's radius. */
@@ -35,7 +40,7 @@ const MARK_SHARE = 0.16;
  * @param reading - The ball in it and the lamp.
  */
 export function ballChecks(photo: Photo, { ball, lamp }: BallReading): BallChecks {
-  if (ball.radiusPx < LEAST_RADIUS_PX) return { warnings: [], secondLights: [], lampAt: null };
+  if (ball.radiusPx < LEAST_RADIUS_PX) return { warnings: [], secondLights: [], lampAt: null, room: 0 };
   const box = boxAround(ball, CROP_RADII * ball.radiusPx, { width: photo.widthPx, height: photo.heightPx });
   const crop = cropLinear(photo, box);
   const inCrop = { ...ball, row: ball.row - box.row, column: ball.column - box.column };
@@ -50,7 +55,7 @@ export function ballChecks(photo: Photo, { ball, lamp }: BallReading): BallCheck
     column,
     radiusPx: Math.max(1.3 * radiusPx, MARK_SHARE * ball.radiusPx),
   });
-  const shape = lampRoundness(crop, inCrop, view);
+  const shape = lampRoundness(crop, inCrop, view, lamp.blurPx);
   const lampAt = shape && marked(inPhoto(shape));
   const others = secondLights(crop, inCrop, lamp, view).map(inPhoto);
   const warnings: Warning[] = [];
@@ -58,7 +63,8 @@ export function ballChecks(photo: Photo, { ball, lamp }: BallReading): BallCheck
   if (shape && lampAt && !isWhole(shape, lamp.blurPx)) {
     warnings.push(warningAt('lamp-partly', { marks: [lampAt] }));
   }
-  return { warnings, secondLights: others, lampAt };
+  const room = (ballFace(crop, inCrop)?.room(0) ?? 0) / fresnelReflectance(BALL_INDEX, 1);
+  return { warnings, secondLights: others, lampAt, room };
 }
 
 function isWhole({ evenness, skewness, radiusPx }: LampRoundness, blurPx: number): boolean {

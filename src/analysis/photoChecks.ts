@@ -8,6 +8,7 @@ import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { ballChecks } from './ballChecks';
 import type { BallReading } from './readBall';
 import type { Rig, StoneReport } from './report';
+import { wetCheck } from './wetCheck';
 
 /** What is known of a photo when it is checked. */
 export interface CheckedPhoto {
@@ -46,6 +47,8 @@ export function photoChecks(checked: CheckedPhoto): Warning[] {
   if (rig.blurPx * rig.mmPerPx > WARNED_BLUR_MM) warnings.push(warningAt('blurred', ball));
   warnings.push(...exposureWarnings(checked, lamp, ball));
   if (light) warnings.push(...light.warnings);
+  const room = light?.room ?? 0;
+  warnings.push(...wetCheck({ ...checked, ball: reading?.ball ?? null, room }));
   if (rig.light.angularDiameterDeg > WIDEST_LAMP_DEG) warnings.push(warningAt('lamp-too-large', lamp));
   const cut = stones.filter(({ cutOff }) => cutOff).map(({ id }) => id);
   if (cut.length > 0) warnings.push(warningAt('stone-cut-off', { stones: cut }));

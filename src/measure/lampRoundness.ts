@@ -1,8 +1,8 @@
 import type { Raster } from '../image/raster';
 import { cross, dot, normalize, type Vector } from '../optics/vector';
-import { ballFace } from './ballFace';
+import { type BallFace, ballFace } from './ballFace';
 import { ballNormal } from './ballNormal';
-import { brightPatches } from './brightPatches';
+import { type BrightPatch, brightPatches } from './brightPatches';
 import type { Circle } from './circleFit';
 
 /** Shape of the lamp's image on the ball. */
@@ -17,10 +17,11 @@ export interface LampRoundness {
   readonly skewness: number;
 }
 
-/** Spread that camera and pixel add to every image: σ = 0.6 px and 1/12 px². */
-const BLUR_VARIANCE = 0.6 ** 2 + 1 / 12;
-/** The image is what is above this share of its brightest part. */
-const LEVEL = 0.15;
+/** A lamp cut off seems blurred; no more than this is undone, pixels. */
+const MOST_BLUR_PX = 0.6;
+/** The image is found above this share of its brightest part, and measured down to the other in a window around it. */
+const LEVEL = { found: 0.15, measured: 0.08 };
+const WINDOW = { radii: 1.5, px: 1.5 };
 
 /**
  * Tells whether the ball mirrors the whole lamp, by second and third moments of its image.
@@ -31,14 +32,20 @@ const LEVEL = 0.15;
  * @param crop - RGB raster around the ball in linear light.
  * @param ball - The ball's circle in the crop.
  * @param view - Unit vector from the ball to the camera.
+ * @param blurPx - Standard deviation of the camera's point spread.
  * @returns The shape; null when no lamp stands out.
  * @see Walter et al. 2007, eq. 14, the Jacobian of the half-vector.
  */
-export function lampRoundness(crop: Raster, ball: Circle, view: Vector): LampRoundness | null {
+export function lampRoundness(
+  crop: Raster,
+  ball: Circle,
+  view: Vector,
+  blurPx: number,
+): LampRoundness | null {
   const face = ballFace(crop, ball);
   if (!face) return null;
   const at = face.brightest.row * face.width + face.brightest.column;
-  const patch = brightPatches(face.excess, face.width, () => LEVEL * face.peak).find(({ pixels }) =>
+  const patch = brightPatches(face.excess, face.width, () => LEVEL.found * face.peak).find(({ pixels }) =>
     pixels.includes(at),
   );
   if (!patch || patch.pixels.length < 6) return null;
@@ -46,19 +53,30 @@ export function lampRoundness(crop: Raster, ball: Circle, view: Vector): LampRou
   const middle = normalAt(patch.row, patch.column);
   const [across, along] = incidenceFrame(middle, view);
   const cos = dot(middle, view);
-  const places = patch.pixels.map((i) => {
+  const places = aroundPatch(face, patch).map((i) => {
     const normal = normalAt(Math.floor(i / face.width), i % face.width);
     const scale = ball.radiusPx / dot(normal, middle);
-    // Light beyond the image's flat part is no heavier, so that a lamp brighter in its middle counts as whole.
-    const weight = Math.min(1, face.excess[i]! / (0.7 * face.peak)) / (dot(normal, view) * scale ** -2);
+    // Solid angle of a pixel: what is seen at a slant stands for more of the sphere.
+    const weight = face.excess[i]! / (dot(normal, view) * scale ** -2);
     return { x: scale * cos * dot(normal, across), y: scale * dot(normal, along), weight };
   });
   return {
     row: patch.row,
     column: patch.column,
     radiusPx: Math.sqrt(patch.pixels.length / Math.PI),
-    ...shapeOf(places, BLUR_VARIANCE / cos),
+    ...shapeOf(places, (Math.min(blurPx, MOST_BLUR_PX) ** 2 + 1 / 12) / cos),
   };
+}
+
+/** Pixels of the image and its blurred edge, which a threshold would cut unevenly. */
+function aroundPatch({ excess, width, peak }: BallFace, { row, column, pixels }: BrightPatch): number[] {
+  const reach = WINDOW.radii * Math.sqrt(pixels.length / Math.PI) + WINDOW.px;
+  const places: number[] = [];
+  excess.forEach((value, i) => {
+    const apart = Math.hypot(Math.floor(i / width) - row, (i % width) - column);
+    if (apart < reach && value > LEVEL.measured * peak) places.push(i);
+  });
+  return places;
 }
 
 /** Unit vectors across and along the plane of incidence, both at right angles to the normal. */

@@ -1,0 +1,133 @@
+import { fillPolygon } from '../image/fillPolygon';
+import { type PlaceMark, type Warning, warningAt } from '../image/notice';
+import type { Photo } from '../image/photo';
+import type { Mask } from '../image/raster';
+import type { ShrunkPhoto } from '../image/shrinkPhoto';
+import type { BrightPatch } from '../measure/brightPatches';
+import { shrinkMask } from '../measure/shrinkMask';
+import type { HighlightLight } from '../measure/stoneHighlight';
+import { trayGlints } from '../measure/trayGlints';
+import { inViewFrame, viewDirection } from '../measure/viewDirection';
+import { waterGlints } from '../measure/waterGlints';
+import { fresnelReflectance } from '../optics/fresnelReflectance';
+import { combine, normalize } from '../optics/vector';
+import type { BallReport, Rig, StoneReport } from './report';
+import { stoneCrop } from './stoneCrop';
+
+/** A photo that may be wet. */
+export interface WetPhoto {
+  readonly photo: Photo;
+  readonly small: ShrunkPhoto;
+  readonly rig: Rig;
+  readonly ball: BallReport | null;
+  /** Radiance of the room around. */
+  readonly room: number;
+  readonly stones: readonly StoneReport[];
+}
+
+const WATER_INDEX = 1.333;
+/** A stone's rim is left out: share of its radius. */
+const RIM_SHARE = 0.08;
+/** Drops on one stone, glints on the tray, and wet stones that mean water; one alone may be a crystal. */
+const FEWEST = { beads: 2, glints: 2, stones: 2 };
+/** Surroundings of stones and ball in which edges are no tray, mm. */
+const MARGIN_MM = 1.2;
+const MARK_MM = 1.2;
+const MOST_MARKS = 6;
+
+/**
+ * Tells from the lamp's images in water, on the stones and on the tray, whether a photo was taken wet.
+ *
+ * @param wet - The photo and what was found in it.
+ * @returns The warning with the wet stones and the drops on the tray; empty when all is dry.
+ * @see Common practice: judge stones dry; water fills scratches and fakes a polish.
+ */
+export function wetCheck(wet: WetPhoto): Warning[] {
+  const { rig, stones } = wet;
+  const sheet = rig.lampRadiance * Math.sin((rig.light.angularDiameterDeg * Math.PI) / 360) ** 2 + wet.room;
+  const ids = stones.filter((stone) => isWet(wet, stone, sheet)).map(({ id }) => id);
+  const glints = wet.ball === null ? [] : dropsOnTray(wet, sheet);
+  const enough = Math.min(FEWEST.stones, stones.length);
+  const isEnough =
+    ids.length >= enough || glints.length >= FEWEST.glints || ids.length + glints.length > enough;
+  if (!isEnough) return [];
+  const marks = glints.slice(0, MOST_MARKS);
+  return [warningAt('wet-stones', { ...(marks.length > 0 ? { marks } : {}), stones: ids })];
+}
+
+function isWet({ photo, rig }: WetPhoto, { outline, center }: StoneReport, sheet: number): boolean {
+  const crop = stoneCrop(photo, outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
+  const area = crop.mask.data.reduce((sum, inside) => sum + inside, 0);
+  const mask = shrinkMask(crop.mask, Math.max(2, Math.round(RIM_SHARE * Math.sqrt(area / Math.PI))));
+  const view = viewDirection(photo, center[0], center[1]);
+  const light: HighlightLight = {
+    lampRadiance: rig.lampRadiance,
+    sourceSlope: rig.sourceSlope,
+    lampTurnRad: rig.lampTurnRad,
+    blurPx: Math.sqrt(rig.blurPx ** 2 + (crop.factor ** 2 - 1) / 12) / crop.factor,
+    half: inViewFrame(normalize(combine([1, rig.light.direction], [1, view])), view),
+  };
+  const { film, beads, outshone } = waterGlints(crop.stone, mask, light, sheet);
+  return !outshone && (film !== null || beads.length >= FEWEST.beads);
+}
+
+function dropsOnTray({ small, rig, ball, stones }: WetPhoto, sheet: number): PlaceMark[] {
+  const mmPerPx = rig.mmPerPx * small.factor;
+  const tray = bareTray(small, stones, ball, MARGIN_MM / rig.mmPerPx);
+  const water =
+    rig.lampRadiance * fresnelReflectance(WATER_INDEX, Math.sqrt((1 + rig.light.direction[2]) / 2));
+  return trayGlints(small.raster, tray, { water, sheet, mmPerPx }).map((patch) =>
+    inPhoto(patch, small.factor, rig),
+  );
+}
+
+function inPhoto({ row, column, pixels }: BrightPatch, factor: number, rig: Rig): PlaceMark {
+  const full = (at: number) => (at + 0.5) * factor - 0.5;
+  const radiusPx = Math.max(factor * Math.sqrt(pixels.length / Math.PI), MARK_MM / rig.mmPerPx);
+  return { row: full(row), column: full(column), radiusPx };
+}
+
+/** Pixels of the small picture outside all stones and the ball, with a margin around them. */
+function bareTray(
+  { raster, factor }: ShrunkPhoto,
+  stones: readonly StoneReport[],
+  ball: BallReport | null,
+  marginPx: number,
+): Mask {
+  const { width, height } = raster;
+  const tray: Mask = { width, height, data: new Uint8Array(width * height).fill(1) };
+  const small = (at: number) => (at + 0.5) / factor - 0.5;
+  const outlines = stones.map(({ outline, center }) =>
+    outline.map((point) => outward(point, center, marginPx)),
+  );
+  if (ball) {
+    const reach = 1.15 * ball.radiusPx + marginPx;
+    outlines.push(
+      Array.from({ length: 40 }, (_, k) => [
+        ball.row + reach * Math.sin((k * Math.PI) / 20),
+        ball.column + reach * Math.cos((k * Math.PI) / 20),
+      ]),
+    );
+  }
+  for (const outline of outlines) {
+    const inside = fillPolygon(
+      outline.map(([row, column]) => [small(row), small(column)] as const),
+      width,
+      height,
+    );
+    inside.data.forEach((value, i) => {
+      if (value) tray.data[i] = 0;
+    });
+  }
+  return tray;
+}
+
+function outward(
+  point: readonly [number, number],
+  from: readonly [number, number],
+  px: number,
+): [number, number] {
+  const [down, right] = [point[0] - from[0], point[1] - from[1]];
+  const grown = 1 + px / Math.max(1, Math.hypot(down, right));
+  return [from[0] + grown * down, from[1] + grown * right];
+}

@@ -1,0 +1,91 @@
+import { luminance } from '../image/luminance';
+import type { Mask, Raster } from '../image/raster';
+import { fresnelReflectance } from '../optics/fresnelReflectance';
+import { blurWide } from './blurWide';
+import { type BrightPatch, brightPatches } from './brightPatches';
+import { type GlintEdge, glintEdge } from './glintEdge';
+import type { HighlightLight } from './stoneHighlight';
+
+/** Signs of water on one stone. */
+export interface WaterGlints {
+  /** A lamp's image as sharp as a mirror's but only as high as water makes it; null without one. */
+  readonly film: BrightPatch | null;
+  /** Small sharp glints, as drops make them. */
+  readonly beads: readonly BrightPatch[];
+  /** True when a highlight is higher than water can make it: there the stone itself shines. */
+  readonly outshone: boolean;
+}
+
+/** Refractive indices of water (handbook value, from memory) and of most tumbled stones. */
+const WATER_INDEX = 1.333;
+const STONE_INDEX = 1.54;
+/** Height of a film's highlight, in units of a water surface's. */
+const FILM_HEIGHT = { least: 0.7, most: 1.55 };
+/** A drop's glint is narrower than the camera's blur and so looks lower. */
+const BEAD_HEIGHT = 0.4;
+/** A spot stands out by this share of a water surface's highlight. */
+const STANDS_OUT = 0.35;
+/** Rise of the edge, blur taken out, in radii of the glint and of the lobe that a stone of that height would have. */
+const SHARP = 0.5;
+/** A film's glint is at least this wide, a drop's at most, pixels. */
+const RADIUS_PX = { film: 1.8, bead: 2.2 };
+/** The lamp's white light: spread of the three channels of what stands out. */
+const MOST_COLOR = 0.25;
+/** Nothing that only scatters light is brighter: times a white sheet in the lamp's light. */
+const TIMES_SHEET = 1.15;
+
+/**
+ * Looks for the lamp's image in water on a stone: a film or drops.
+ *
+ * Water mirrors F(1.333) = 0.020 of the lamp, a stone 0.045. A stone that is rough enough to lower its highlight
+ * to water's has soft edges, α/a = √(F(stone) / F(seen) − 1) in lamp radii; a film's edges are sharp.
+ *
+ * @param stone - RGB crop in linear light, lamp white = (1, 1, 1).
+ * @param mask - The stone in the crop, its rim left out.
+ * @param light - Lamp and camera.
+ * @param sheet - Radiance of a white sheet that lies in the lamp's light.
+ */
+export function waterGlints(stone: Raster, mask: Mask, light: HighlightLight, sheet: number): WaterGlints {
+  const radiance = luminance(stone);
+  const water = light.lampRadiance * fresnelReflectance(WATER_INDEX, light.half[2]);
+  const ratio =
+    fresnelReflectance(STONE_INDEX, light.half[2]) / fresnelReflectance(WATER_INDEX, light.half[2]);
+  const excess = aboveBody(radiance, mask, light.sourceSlope);
+  const spots = brightPatches(excess, stone.width, () => STANDS_OUT * water)
+    .filter(({ pixels }) => pixels.length >= 3)
+    .map((patch) => ({ patch, edge: glintEdge(stone, radiance, mask, patch) }))
+    .filter(({ edge }) => edge.color < MOST_COLOR && edge.body + edge.height > TIMES_SHEET * sheet);
+  const isFilm = ({ height, risePx, radiusPx }: GlintEdge) => {
+    const share = height / water;
+    if (share < FILM_HEIGHT.least || share > FILM_HEIGHT.most || radiusPx < RADIUS_PX.film) return false;
+    const lobe = Math.sqrt(Math.max(0, ratio / share - 1));
+    return sharpened(risePx, light.blurPx) < SHARP * lobe * radiusPx;
+  };
+  const isBead = ({ height, radiusPx }: GlintEdge) =>
+    radiusPx <= RADIUS_PX.bead && height > BEAD_HEIGHT * water && height < FILM_HEIGHT.most * water;
+  return {
+    film: spots.find(({ edge }) => isFilm(edge))?.patch ?? null,
+    beads: spots.filter(({ edge }) => isBead(edge)).map(({ patch }) => patch),
+    outshone: spots.some(
+      ({ edge }) => edge.height > FILM_HEIGHT.most * water && edge.radiusPx >= RADIUS_PX.film,
+    ),
+  };
+}
+
+/** Light above a wide mean over the stone; NaN outside. */
+function aboveBody({ width, height, data }: Raster, mask: Mask, sourceSlope: number): Float32Array {
+  const area = mask.data.reduce((sum, inside) => sum + inside, 0);
+  const sigmaPx = Math.max(4, 4 * sourceSlope * Math.sqrt(area / Math.PI));
+  const inside = data.map((value, i) => value * mask.data[i]!);
+  const sums = blurWide(inside, width, height, sigmaPx);
+  const shares = blurWide(mask.data, width, height, sigmaPx);
+  return Float32Array.from(data, (value, i) =>
+    mask.data[i] ? value - sums[i]! / Math.max(1e-6, shares[i]!) : Number.NaN,
+  );
+}
+
+/** Rise of an edge with camera, pixel and slope taken over two pixels undone: a blurred step rises over σ √(2π). */
+function sharpened(risePx: number, blurPx: number): number {
+  const own = 2 * Math.PI * (blurPx ** 2 + 1 / 12 + 1 / 3);
+  return Math.sqrt(Math.max(0, risePx ** 2 - own));
+}
