@@ -3,7 +3,7 @@ import { bodyReflectance } from '../measure/bodyReflectance';
 import { refit } from '../measure/highlightFit';
 import { highlightProfile } from '../measure/highlightProfile';
 import { leastRoughness } from '../measure/leastRoughness';
-import { roughnessInterval } from '../measure/roughnessInterval';
+import { ROUGHNESS_RANGE, roughnessEstimate } from '../measure/roughnessEstimate';
 import { shrinkMask } from '../measure/shrinkMask';
 import {
   type HighlightLight,
@@ -77,12 +77,11 @@ const polishOf = (light: HighlightLight, n: number) =>
 function windowReport(crop: StoneCrop, light: HighlightLight, found: StoneHighlight): HighlightReport {
   const { fit, problem } = found;
   const { window } = problem;
-  const interval = roughnessInterval(problem, fit);
-  const below = interval.low / fit.shape.alpha;
-  const above = interval.high / fit.shape.alpha;
+  const likely = roughnessEstimate(problem, fit);
   const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {
-    const alpha = n === SEARCH_INDEX ? fit.shape.alpha : refitted(found, light, n);
-    return { n, alpha, alphaLow: alpha * below, alphaHigh: Math.min(1, alpha * above) };
+    const ratio = n === SEARCH_INDEX ? 1 : seen(refitted(found, light, n)) / seen(fit.shape.alpha);
+    const { alpha, low, high } = likely;
+    return { n, alpha: alpha * ratio, alphaLow: low * ratio, alphaHigh: Math.min(1, high * ratio) };
   });
   const [row, column] = crop.toPhoto(
     window.row + fit.shape.row * window.stepPx,
@@ -130,6 +129,9 @@ function boundOf(
   });
   return { byIndex };
 }
+
+/** A mirror smoother than any polish is as good as the best one. */
+const seen = (alpha: number) => Math.max(alpha, ROUGHNESS_RANGE.least);
 
 /** Roughness when a perfect polish would mirror as much as that index does. */
 function refitted({ fit, problem }: StoneHighlight, light: HighlightLight, n: number): number {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { roughnessInterval } from '../../src/measure/roughnessInterval';
+import { roughnessEstimate } from '../../src/measure/roughnessEstimate';
 import { stoneHighlight } from '../../src/measure/stoneHighlight';
 import type { Vector } from '../../src/optics/vector';
 import { plain } from '../helpers/drawScene';
@@ -32,7 +32,7 @@ it.each([
   ({ alpha, colorAt }) => {
     const { fit, problem } = found({ alpha, colorAt })!;
     expect(Math.abs(fit.shape.alpha / alpha - 1)).toBeLessThan(0.2);
-    const { low, high } = roughnessInterval(problem, fit);
+    const { low, high } = roughnessEstimate(problem, fit);
     expect(low).toBeLessThan(alpha);
     expect(high).toBeGreaterThan(alpha);
   },
@@ -81,7 +81,7 @@ it('sees no highlight on a matte stone', () => {
 it('says nothing untrue of a white matte stone, whose own shading hides the lobe', () => {
   for (const alpha of [0.6, 0.8]) {
     const seen = found({ alpha, colorAt: plain(0.5) });
-    const { low, high } = seen ? roughnessInterval(seen.problem, seen.fit) : { low: 0.002, high: 1 };
+    const { low, high } = seen ? roughnessEstimate(seen.problem, seen.fit) : { low: 0.002, high: 1 };
     expect(low).toBeLessThan(alpha);
     expect(high).toBeGreaterThan(alpha);
   }

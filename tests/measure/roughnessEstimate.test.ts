@@ -1,12 +1,12 @@
 import { expect, it } from 'vitest';
 import { type FitEffort, highlightFit } from '../../src/measure/highlightFit';
 import { EVEN_CURVATURE } from '../../src/measure/highlightModel';
-import { roughnessInterval } from '../../src/measure/roughnessInterval';
+import { roughnessEstimate } from '../../src/measure/roughnessEstimate';
 import { type DrawnLobe, drawLobe } from '../helpers/drawLobe';
 
 const effort: FitEffort = { rounds: 3, iterations: 14, unevenCurvature: false };
 
-function interval(drawn: DrawnLobe) {
+function estimate(drawn: DrawnLobe) {
   const problem = drawLobe(drawn);
   const start = {
     row: 20,
@@ -17,25 +17,25 @@ function interval(drawn: DrawnLobe) {
     alpha: drawn.alpha,
   };
   const fit = highlightFit(problem, { ...start, change: EVEN_CURVATURE }, effort);
-  return { ...roughnessInterval(problem, fit), alpha: fit.shape.alpha };
+  return roughnessEstimate(problem, fit);
 }
 
-it.each([0.02, 0.06, 0.2])('holds the true roughness of %s, and the fitted one', (alpha) => {
-  const { low, high, alpha: fitted } = interval({ alpha, noise: 0.003 });
+it.each([0.02, 0.06, 0.2])('holds the true roughness of %s, and its own middle', (alpha) => {
+  const { low, high, alpha: middle } = estimate({ alpha, noise: 0.003 });
   expect(low).toBeLessThan(alpha);
   expect(high).toBeGreaterThan(alpha);
-  expect(low).toBeLessThan(fitted);
-  expect(high).toBeGreaterThan(fitted);
+  expect(low).toBeLessThan(middle);
+  expect(high).toBeGreaterThan(middle);
 });
 
 it('is narrow enough to tell satin from gloss', () => {
-  const { low, high } = interval({ alpha: 0.06, noise: 0.003 });
+  const { low, high } = estimate({ alpha: 0.06, noise: 0.003 });
   expect(high / low).toBeLessThan(3);
 });
 
 it('widens with the noise', () => {
   const widths = [0.003, 0.03, 0.06].map((noise) => {
-    const { low, high } = interval({ alpha: 0.2, noise });
+    const { low, high } = estimate({ alpha: 0.2, noise });
     return Math.log(high / low);
   });
   expect(widths[1]!).toBeGreaterThan(1.03 * widths[0]!);
@@ -43,8 +43,14 @@ it('widens with the noise', () => {
 });
 
 it('is wide, and stays within what can be measured, where a faint lobe drowns in noise', () => {
-  const { low, high } = interval({ alpha: 0.5, noise: 0.05 });
+  const { low, high } = estimate({ alpha: 0.5, noise: 0.05 });
   expect(low).toBeGreaterThanOrEqual(0.0015);
   expect(high).toBeLessThanOrEqual(1);
   expect(high / low).toBeGreaterThan(2);
+});
+
+it('does not call a small, blurred image of the lamp a perfect mirror', () => {
+  const { alpha, low } = estimate({ alpha: 0.006, noise: 0.02 });
+  expect(alpha).toBeGreaterThan(0.004);
+  expect(low).toBeLessThan(0.006);
 });
