@@ -1,6 +1,7 @@
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { shrinkPhoto } from '../image/shrinkPhoto';
+import { lampSeenFrom, type SeenLamp } from '../measure/lampSeenFrom';
 import type { HighlightLight } from '../measure/stoneHighlight';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
 import { combine, normalize, type Vector } from '../optics/vector';
@@ -67,7 +68,11 @@ export async function analyzePhoto(
   const seen = readScene(cv, photo, small, pieces, reading?.ball ?? null);
   const held = holdRig(own, seen, options.rig) ?? { ...UNCHECKED, rig: expected };
   const { rig } = held;
-  const scene: Scene = { photo, held, rig, cv, lampShare: 1 - (seen.roomShare ?? rig.scene?.roomShare ?? 0) };
+  const ballAt: PixelPoint | null = reading
+    ? [reading.ball.row, reading.ball.column]
+    : (rig.scene?.ballAt ?? null);
+  const lampShare = 1 - (seen.roomShare ?? rig.scene?.roomShare ?? 0);
+  const scene: Scene = { photo, held, rig, cv, ballAt, lampShare };
   const stones: StoneReport[] = [];
   for (const [i, { shape, cutOff }] of shaped.entries()) {
     await watch('highlights', i / shaped.length);
@@ -95,6 +100,8 @@ interface Scene {
   readonly held: HeldRig;
   readonly rig: Rig;
   readonly cv: OpenCv;
+  /** Where the ball lies, or lay when the rig was read; null when nobody knows. */
+  readonly ballAt: PixelPoint | null;
   /** Share of the tray's light that comes from the lamp. */
   readonly lampShare: number;
 }
@@ -122,15 +129,11 @@ function smallBall({ ball }: BallReading, factor: number) {
   return { row: small(ball.row), column: small(ball.column), radiusPx: ball.radiusPx / factor };
 }
 
-function measureStone(
-  { photo, held, rig, cv, lampShare }: Scene,
-  shape: StoneShape,
-  cutOff: boolean,
-  id: number,
-): StoneReport {
+function measureStone(scene: Scene, shape: StoneShape, cutOff: boolean, id: number): StoneReport {
+  const { photo, held, rig, cv, lampShare } = scene;
   const crop = stoneCrop(photo, shape.outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
   const view = viewDirection(photo, shape.center[0], shape.center[1]);
-  const light = highlightLight(rig, crop, view);
+  const light = highlightLight(rig, lampOver(scene, shape.center, view), crop, view);
   const { highlight: found, bound } = held.isMoved ? WITHHELD : stoneGloss(crop, light);
   const highlight = found && widenGloss(found, held.radianceSd, light.half[2]);
   const { flaws, inspectedCm2 } = stoneFlaws(cv, crop, rig.mmPerPx, lampSide(rig));
@@ -156,12 +159,20 @@ function withoutRoom(highlight: HighlightReport, lampShare: number): HighlightRe
   return { ...highlight, bodyReflectance: body && body * lampShare };
 }
 
-function highlightLight(rig: Rig, crop: StoneCrop, view: Vector): HighlightLight {
+/** The lamp as a place in the photo sees it; unchanged when nobody knows where the ball lay. */
+function lampOver({ photo, rig, ballAt }: Scene, [row, column]: PixelPoint, view: Vector): SeenLamp {
+  const atBall = { direction: rig.light.direction, sourceSlope: rig.sourceSlope };
+  if (!ballAt) return atBall;
+  const offset = [(column - ballAt[1]) * rig.mmPerPx, (ballAt[0] - row) * rig.mmPerPx] as const;
+  return lampSeenFrom(atBall, offset, { ball: viewDirection(photo, ballAt[0], ballAt[1]), place: view });
+}
+
+function highlightLight(rig: Rig, lamp: SeenLamp, crop: StoneCrop, view: Vector): HighlightLight {
   // Averaging k × k pixels adds a box of variance (k² − 1) / 12.
   const blurPx = Math.sqrt(rig.blurPx ** 2 + (crop.factor ** 2 - 1) / 12) / crop.factor;
-  const half = inViewFrame(normalize(combine([1, rig.light.direction], [1, view])), view);
-  const { lampRadiance, sourceSlope, lampTurnRad } = rig;
-  return { lampRadiance, sourceSlope, lampTurnRad, blurPx, half };
+  const half = inViewFrame(normalize(combine([1, lamp.direction], [1, view])), view);
+  const { lampRadiance, lampTurnRad } = rig;
+  return { lampRadiance, sourceSlope: lamp.sourceSlope, lampTurnRad, blurPx, half };
 }
 
 function isCutOff(
