@@ -21,7 +21,8 @@ export type RefusalCode = keyof typeof REFUSALS;
 
 /** Every warning about a photo that was graded all the same. */
 export const WARNINGS = {
-  'ball-clipped': 'The highlight on the ball is clipped, so gloss is less certain: take the photo darker.',
+  'ball-clipped':
+    'The highlight on the ball is clipped, so gloss is less certain: take the photo darker, or add a darker shot.',
   'low-resolution':
     'Few pixels per millimeter: small pits can be missed; go closer or photograph fewer stones.',
   'stone-cut-off':

@@ -36,7 +36,7 @@ it('offers a darker shot, for which the clipped ball gives reason', async () => 
 
 it('measures again with the darker shot: the ball is clipped no more', { timeout: 300_000 }, async () => {
   await addShot(await shotFile(TRAY, 1));
-  await page.getByText('Merged with another shot at 0.25 × its light.').waitFor({ timeout: 280_000 });
+  await page.getByText('Merged with another shot, 0.25 × as bright.').waitFor({ timeout: 280_000 });
   expect(await page.getByText(WARNINGS['ball-clipped']).count()).toBe(0);
   expect(await page.locator('.sorting-picture [data-stone]').count()).toBeGreaterThan(10);
 });

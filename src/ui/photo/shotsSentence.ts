@@ -6,5 +6,5 @@
 export function shotsSentence(ratios: readonly number[]): string {
   const lights = ratios.slice(1).map((ratio) => `${Number(ratio.toPrecision(2))} ×`);
   const which = lights.length === 1 ? 'another shot' : `${lights.length} other shots`;
-  return `Merged with ${which} at ${lights.join(' and ')} its light.`;
+  return `Merged with ${which}, ${lights.join(' and ')} as bright.`;
 }
