@@ -4,11 +4,13 @@ import { shadowTurn } from './shadowTurn';
 
 /** Focal lengths differ when this share apart: a zoom or another lens. */
 const FOCAL_SHARE = 0.02;
-/** Change of the light's falloff, ln units across the picture: other stones alone change it less. */
-const TILT_LN = 0.12;
+/** Change of the light's falloff, ln units across the picture: other stones alone change it by up to 0.04 (path-traced trays). */
+const TILT_LN = 0.08;
 /** Change of the tray's color, ln units, and of its light, that another exposure does not explain. */
 const COLOR_LN = 0.1;
 const MOST_STOPS = 2;
+/** The tray may differ so much from what the file says of the exposure, ln units: stops are rounded to sixths. */
+const STATED_LN = 0.15;
 /** Exposures nearer than this are one, ln units. */
 const EXPOSURE_LN = 0.08;
 /** Blur that is lost focus: times the remembered one, and pixels in quadrature. */
@@ -33,7 +35,7 @@ export function checkByScene(own: RigScene, rig: Rig & { readonly scene: RigScen
   if (isTilted || shadow?.isTurned) changes.push('lamp-moved');
   if (!isSameView(own, kept)) changes.push('camera-moved');
   if (isBlurrier(own, kept)) changes.push('focus-lost');
-  const isOther = tray === null || tray.color > COLOR_LN || Math.abs(tray.level) > MOST_STOPS * Math.LN2;
+  const isOther = tray === null || tray.color > COLOR_LN || isOtherLight(tray.level, own, kept);
   if (isOther) changes.push('tray-changed');
   else if (Math.abs(tray.level) > EXPOSURE_LN) changes.push('exposure-changed');
   return {
@@ -47,6 +49,13 @@ export function checkByScene(own: RigScene, rig: Rig & { readonly scene: RigScen
     blurPx: own.edgeBlurPx !== null && kept.edgeBlurPx !== null ? [own.edgeBlurPx, kept.edgeBlurPx] : null,
     exposureRatio: isOther ? null : Math.exp(tray.level),
   };
+}
+
+/** Whether more than the exposure changed: a lamp brought nearer or dimmed, or another tray. */
+function isOtherLight(level: number, own: RigScene, kept: RigScene): boolean {
+  if (Math.abs(level) > MOST_STOPS * Math.LN2) return true;
+  if (!own.exposure || !kept.exposure) return false;
+  return Math.abs(level - Math.log(own.exposure / kept.exposure)) > STATED_LN;
 }
 
 function isSameView(own: RigScene, kept: RigScene): boolean {

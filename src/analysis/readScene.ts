@@ -43,6 +43,7 @@ export function readScene(
     widthPx: photo.widthPx,
     heightPx: photo.heightPx,
     focalLength35Mm: photo.focalLength35Mm ?? null,
+    exposure: photo.exposure ?? null,
     ballAt: ball && [ball.row, ball.column],
     tray: trayLight(blurred),
     shadow,
@@ -65,7 +66,7 @@ function readShadow(
     column: inSmall(ball.column),
     radiusPx: ball.radiusPx / factor,
   };
-  const { depth, isRead } = circle ? ballShadow(difference, circle) : USUAL_SHADOW;
+  const { depth, isRead } = circle ? ballShadow(difference, circle, null) : USUAL_SHADOW;
   const darkness = difference.lightness.map((ln) => Math.min(1, Math.max(0, ln / depth)));
   const stones = unionOf(pieces, width, height);
   let count = pieces.length;

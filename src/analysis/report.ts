@@ -39,6 +39,8 @@ export interface RigScene {
   readonly heightPx: number;
   /** From the file's EXIF data; null when it says none. */
   readonly focalLength35Mm: number | null;
+  /** Light let in by what the file says, see `Photo.exposure`; null or left out when it does not say. */
+  readonly exposure?: number | null;
   /** Where the ball lay; null without one. */
   readonly ballAt: PixelPoint | null;
   /** Red, green and blue light of the bare tray at nine places, row by row; linear, 1 = the clipping level. */

@@ -14,6 +14,9 @@ export interface ComparedRig {
 /** Sizes nearer than this are not worth a word, share. */
 const SAME_SIZE = 0.03;
 
+/** Turns below this are within what other stones bring about, degrees. */
+const SAME_TURN_DEG = 6;
+
 /**
  * Says in sentences how a photo's lamp and camera compare with the remembered ones.
  *
@@ -36,7 +39,8 @@ function lampNotes({ changes, lampOffDeg, lampSizeRatio, shadowTurnDeg }: Compar
   if (lampOffDeg !== null) notes.push(`The lamp's direction is ${plainNumber(lampOffDeg)}° off.`);
   if (lampSizeRatio !== null && Math.abs(lampSizeRatio - 1) > SAME_SIZE)
     notes.push(`It looks ${percent(lampSizeRatio)} as wide as it did.`);
-  if (shadowTurnDeg !== null) notes.push(`Shadows fall ${plainNumber(shadowTurnDeg)}° from where they fell.`);
+  if (shadowTurnDeg !== null && shadowTurnDeg > SAME_TURN_DEG)
+    notes.push(`Shadows fall ${plainNumber(shadowTurnDeg)}° from where they fell.`);
   return notes;
 }
 

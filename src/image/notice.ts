@@ -46,7 +46,7 @@ export const WARNINGS = {
   'exposure-changed':
     'The exposure is not the remembered one: gloss was corrected by the light on the tray, which holds for the same tray only; lock the exposure, or lay the ball in the tray.',
   'tray-changed':
-    'The bare tray is not as remembered, so the exposure is not known and gloss is less certain: use the same tray, or lay the ball in it.',
+    'The light on the bare tray is not as remembered, so gloss is less certain: put lamp and tray back as they were, or lay the ball in the tray.',
   'rig-unchecked':
     'The remembered lamp and camera are of an earlier kind that cannot be checked, so gloss is less certain: remember them anew from a photo with the ball.',
 } as const;

@@ -32,7 +32,7 @@ const FARTHEST = 1.5;
 export function shadowCast(darkness: Raster, stones: Mask, stoneCount: number): ShadowCast | null {
   const area = stones.data.reduce((sum, inside) => sum + inside, 0);
   const radiusPx = Math.sqrt(area / Math.max(1, stoneCount) / Math.PI);
-  const step = Math.max(1, Math.floor(radiusPx / ENOUGH_RADIUS_PX));
+  const step = Math.max(1, Math.round(radiusPx / ENOUGH_RADIUS_PX));
   const cast = fittedCast(everyNth(darkness, step), everyNth(stones, step), radiusPx / step);
   return cast && { ...cast, turnRad: Math.atan2(Math.sin(cast.turnRad), Math.cos(cast.turnRad)) };
 }

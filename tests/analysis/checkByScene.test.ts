@@ -50,6 +50,18 @@ it('tells a photo of another size or lens', () => {
   expect(changesOf({ focalLength35Mm: null })).toEqual([]);
 });
 
+it('takes another light for no exposure when the file says how much light was let in', () => {
+  const stated = (tray: number, exposure: number) => ({
+    own: { ...kept, ballAt: null, tray: trayTimes(() => tray), exposure },
+    rig: { ...rig, scene: { ...kept, exposure: 0.02 } },
+  });
+  const changed = ({ own, rig: before }: ReturnType<typeof stated>) => checkByScene(own, before).changes;
+  expect(changed(stated(0.5, 0.01))).toEqual(['exposure-changed']);
+  expect(changed(stated(1, 0.02))).toEqual([]);
+  expect(changed(stated(1.22, 0.02))).toEqual(['tray-changed']);
+  expect(changed(stated(1, 0.01))).toEqual(['tray-changed']);
+});
+
 it('tells lost focus', () => {
   expect(changesOf({ edgeBlurPx: 0.75 })).toEqual([]);
   expect(changesOf({ edgeBlurPx: 1.3 })).toEqual(['focus-lost']);

@@ -28,6 +28,12 @@ it('takes another exposure for no alarm when the ball is seen', () => {
   ]);
 });
 
+it('says where shadows fall now, unless they hardly turned', () => {
+  const turned = { ...same, byBall: false, changes: ['lamp-moved'], lampOffDeg: null, shadowTurnDeg: 20 };
+  expect(rigNotes(turned)).toContain('Shadows fall 20° from where they fell.');
+  expect(rigNotes({ ...turned, shadowTurnDeg: 3 })).toHaveLength(1);
+});
+
 it('says how much wider or narrower the lamp looks', () => {
   const nearer = { ...same, changes: ['lamp-moved'], lampSizeRatio: 1.25 };
   expect(rigNotes(nearer)).toContain('It looks 125 % as wide as it did.');
