@@ -8,6 +8,7 @@ import { ballRim } from '../measure/ballRim';
 import type { Circle } from '../measure/circleFit';
 import { findBall } from '../measure/findBall';
 import { rimShift } from '../measure/rimShift';
+import { sharpestCircle } from '../measure/sharpestCircle';
 import { viewDirection } from '../measure/viewDirection';
 import type { PixelPoint } from './report';
 
@@ -42,7 +43,10 @@ export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | nu
   const nearSmall = near && { row: (near[0] + 0.5) / factor - 0.5, column: (near[1] + 0.5) / factor - 0.5 };
   let best: RimmedReading | null = null;
   let beat = LEAST_ON_CIRCLE;
-  for (const candidate of findBall(luminance(small.raster), nearSmall).slice(0, TRIED)) {
+  const light = luminance(small.raster);
+  const candidates = findBall(light, nearSmall).slice(0, TRIED);
+  // A ball and its shadow can pass for a larger, softer ball: each candidate is also tried at its sharpest.
+  for (const candidate of candidates.flatMap((rough) => [rough, sharpestCircle(light, rough)])) {
     const start = {
       row: full(candidate.row),
       column: full(candidate.column),

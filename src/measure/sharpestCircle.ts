@@ -1,0 +1,59 @@
+import type { Raster } from '../image/raster';
+import type { Circle } from './circleFit';
+import { samplePixel } from './samplePixel';
+
+const RAYS = 60;
+/** Centers tried around the first one, and radii, shares of its radius. */
+const REACH = { center: 0.36, step: 0.06 };
+const RADII = [0.76, 0.8, 0.84, 0.88, 0.92, 0.96, 1, 1.05, 1.1];
+/** Half the width over which a step counts, shares of the radius; a shadow's edge is softer. */
+const MARGIN = { share: 0.04, leastPx: 1.2 };
+/** Step in ln radiance that counts as a full edge. */
+const FULL_STEP = 0.5;
+
+/**
+ * Moves a rough circle to where most of it lies on a sharp step from dark inside to bright outside.
+ *
+ * A ball and its shadow together make a larger dark round with a soft edge, which a rough search can prefer.
+ *
+ * @param light - One-channel radiance, 0 to 1.
+ * @param rough - Circle that overlaps the ball.
+ * @returns The best circle near it, to about a twentieth of the radius.
+ */
+export function sharpestCircle(light: Raster, rough: Circle): Circle {
+  let best = rough;
+  let score = Number.NEGATIVE_INFINITY;
+  const reach = Math.round(REACH.center / REACH.step);
+  for (const share of RADII) {
+    const radiusPx = share * rough.radiusPx;
+    for (let y = -reach; y <= reach; y++) {
+      for (let x = -reach; x <= reach; x++) {
+        if (y * y + x * x > reach * reach) continue;
+        const step = REACH.step * rough.radiusPx;
+        const circle = { row: rough.row + y * step, column: rough.column + x * step, radiusPx };
+        const found = sharpness(light, circle, score);
+        if (found > score) [score, best] = [found, circle];
+      }
+    }
+  }
+  return best;
+}
+
+const DIRECTIONS = Array.from({ length: RAYS }, (_, i) => {
+  // Spread evenly from the first few on, so that a poor circle is given up early.
+  const angle = (2 * Math.PI * ((i * 37) % RAYS)) / RAYS;
+  return [Math.sin(angle), Math.cos(angle)] as const;
+});
+
+/** Sum of the steps around the circle, each cut off at a full edge; stops once it can't beat the best. */
+function sharpness(light: Raster, { row, column, radiusPx }: Circle, beat: number): number {
+  const margin = Math.max(MARGIN.leastPx, MARGIN.share * radiusPx);
+  let sum = 0;
+  for (let i = 0; i < RAYS; i++) {
+    const [down, right] = DIRECTIONS[i]!;
+    const at = (r: number) => Math.log(samplePixel(light, row + r * down, column + r * right) + 0.002);
+    sum += Math.min(FULL_STEP, Math.max(-FULL_STEP / 2, at(radiusPx + margin) - at(radiusPx - margin)));
+    if (sum + (RAYS - 1 - i) * FULL_STEP <= beat) return sum;
+  }
+  return sum;
+}
