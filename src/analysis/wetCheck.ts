@@ -30,6 +30,8 @@ const WATER_INDEX = 1.333;
 const RIM_SHARE = 0.08;
 /** Drops on one stone, glints on the tray, and wet stones that mean water; one alone may be a crystal. */
 const FEWEST = { beads: 2, glints: 2, stones: 2 };
+/** Who rinses stones wets them all: share of a tray's stones that look wet. */
+const LEAST_SHARE = 0.25;
 /** Surroundings of stones and ball in which edges are no tray, mm. */
 const MARGIN_MM = 1.2;
 const MARK_MM = 1.2;
@@ -47,7 +49,7 @@ export function wetCheck(wet: WetPhoto): Warning[] {
   const sheet = rig.lampRadiance * Math.sin((rig.light.angularDiameterDeg * Math.PI) / 360) ** 2 + wet.room;
   const ids = stones.filter((stone) => isWet(wet, stone, sheet)).map(({ id }) => id);
   const glints = wet.ball === null ? [] : dropsOnTray(wet, sheet);
-  const enough = Math.min(FEWEST.stones, stones.length);
+  const enough = Math.max(1, Math.min(FEWEST.stones, stones.length), LEAST_SHARE * stones.length);
   const isEnough =
     ids.length >= enough || glints.length >= FEWEST.glints || ids.length + glints.length > enough;
   if (!isEnough) return [];

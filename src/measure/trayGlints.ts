@@ -13,16 +13,16 @@ export interface TrayLight {
 }
 
 /** A drop's glint stands out by this share of a water surface's highlight, and is no higher than that. */
-const HEIGHT = { least: 0.4, most: 1.6 };
-/** Nothing that only scatters light is brighter: times a white sheet in the lamp's light. */
-const TIMES_SHEET = 1.1;
+const HEIGHT = { least: 0.5, most: 1.6 };
+/** Little that only scatters light is brighter: times a white sheet in the lamp's light. */
+const TIMES_SHEET = 0.9;
 /** Width of the mean over the tray that glints are held against, mm. */
 const AROUND_MM = 2;
 const WIDEST_MM = 2.5;
 const FEWEST_PIXELS = 2;
 
 /**
- * Finds the lamp's image in drops of water on the tray: small spots brighter than any white sheet there.
+ * Finds the lamp's image in drops of water on the tray: small spots as bright as a white sheet.
  *
  * @param picture - RGB raster of the whole photo in linear light.
  * @param tray - The bare tray in it: neither stone nor ball.

@@ -4,6 +4,7 @@ import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { blurWide } from './blurWide';
 import { type BrightPatch, brightPatches } from './brightPatches';
 import { type GlintEdge, glintEdge } from './glintEdge';
+import { highlightPlace } from './highlightPlace';
 import type { HighlightLight } from './stoneHighlight';
 
 /** Signs of water on one stone. */
@@ -26,13 +27,15 @@ const BEAD_HEIGHT = 0.4;
 /** A spot stands out by this share of a water surface's highlight. */
 const STANDS_OUT = 0.35;
 /** Rise of the edge, blur taken out, in radii of the glint and of the lobe that a stone of that height would have. */
-const SHARP = 0.5;
+const SHARP = 0.42;
 /** A film's glint is at least this wide, a drop's at most, pixels. */
 const RADIUS_PX = { film: 1.8, bead: 2.2 };
 /** The lamp's white light: spread of the three channels of what stands out. */
 const MOST_COLOR = 0.25;
-/** Nothing that only scatters light is brighter: times a white sheet in the lamp's light. */
-const TIMES_SHEET = 1.15;
+/** Little that only scatters light is brighter: times a white sheet in the lamp's light. */
+const TIMES_SHEET = 0.95;
+/** Under a wide lamp water is dimmer than that; then a film must lie where the lamp's image is expected, radii of the stone. */
+const EXPECTED = { timesSheet: 0.5, radii: 0.4 };
 
 /**
  * Looks for the lamp's image in water on a stone: a film or drops.
@@ -54,7 +57,11 @@ export function waterGlints(stone: Raster, mask: Mask, light: HighlightLight, sh
   const spots = brightPatches(excess, stone.width, () => STANDS_OUT * water)
     .filter(({ pixels }) => pixels.length >= 3)
     .map((patch) => ({ patch, edge: glintEdge(stone, radiance, mask, patch) }))
-    .filter(({ edge }) => edge.color < MOST_COLOR && edge.body + edge.height > TIMES_SHEET * sheet);
+    .filter(({ edge }) => edge.color < MOST_COLOR && edge.body + edge.height > EXPECTED.timesSheet * sheet);
+  const isBright = ({ body, height }: GlintEdge) => body + height > TIMES_SHEET * sheet;
+  const expected = highlightPlace(mask, light.half);
+  const isExpected = ({ row, column }: BrightPatch) =>
+    Math.hypot(row - expected.row, column - expected.column) < EXPECTED.radii * expected.radiusPx;
   const isFilm = ({ height, risePx, radiusPx }: GlintEdge) => {
     const share = height / water;
     if (share < FILM_HEIGHT.least || share > FILM_HEIGHT.most || radiusPx < RADIUS_PX.film) return false;
@@ -64,8 +71,9 @@ export function waterGlints(stone: Raster, mask: Mask, light: HighlightLight, sh
   const isBead = ({ height, radiusPx }: GlintEdge) =>
     radiusPx <= RADIUS_PX.bead && height > BEAD_HEIGHT * water && height < FILM_HEIGHT.most * water;
   return {
-    film: spots.find(({ edge }) => isFilm(edge))?.patch ?? null,
-    beads: spots.filter(({ edge }) => isBead(edge)).map(({ patch }) => patch),
+    film:
+      spots.find(({ patch, edge }) => isFilm(edge) && (isBright(edge) || isExpected(patch)))?.patch ?? null,
+    beads: spots.filter(({ edge }) => isBead(edge) && isBright(edge)).map(({ patch }) => patch),
     outshone: spots.some(
       ({ edge }) => edge.height > FILM_HEIGHT.most * water && edge.radiusPx >= RADIUS_PX.film,
     ),
