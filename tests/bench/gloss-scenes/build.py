@@ -9,6 +9,7 @@ import json
 import os
 import sys
 
+import addon_utils
 import bpy
 import numpy as np
 
@@ -33,6 +34,7 @@ def arguments():
     parser.add_argument("--part", choices=STREAMS, required=True)
     parser.add_argument("--index", type=int, help="scene of the part, from 0; without it the scenes are only listed")
     parser.add_argument("--out", help="folder for the linear picture and the truth")
+    parser.add_argument("--gpu", action="store_true", help="render on a CUDA graphics card")
     return parser.parse_args(sys.argv[sys.argv.index("--") + 1:])
 
 
@@ -71,6 +73,19 @@ def add_faults(blend, scene, view, ball_at, lamp_at, half):
         card_between(blend, scene, view, ball_at, lamp_at, half)
 
 
+def use_graphics_card(blend):
+    """Renders on every CUDA card instead of the processor; raises RuntimeError when there is none."""
+    addon_utils.enable("cycles")
+    preferences = bpy.context.preferences.addons["cycles"].preferences
+    preferences.compute_device_type = "CUDA"
+    preferences.get_devices()
+    for device in preferences.devices:
+        device.use = device.type == "CUDA"
+    if not any(device.use for device in preferences.devices):
+        raise RuntimeError("no CUDA graphics card: leave --gpu out")
+    blend.cycles.device = "GPU"
+
+
 def render_linear(blend, path):
     """Renders into half floats, nothing clipped, no view transform."""
     settings = blend.render.image_settings
@@ -85,8 +100,10 @@ def build(options):
     scene = part_scenes(options.part)[options.index]
     view, built, ball_at, lamp_at, half = place_stones(scene)
     blend = empty_scene(view.width_px, view.height_px, scene["samples"], scene["seed"] % 100000)
-    # The tray is even and may stay a little noisier than the stones.
-    blend.cycles.adaptive_threshold, blend.cycles.adaptive_min_samples = 0.05, 5
+    if options.gpu:
+        use_graphics_card(blend)
+    # Even ground stops early; the edges of highlights take the most paths.
+    blend.cycles.adaptive_threshold, blend.cycles.adaptive_min_samples = 0.03, 8
     add_camera(blend, view.distance_mm, view.width_px * view.mm_per_px)
     add_fill(blend, scene["fill"])
     add_tray(blend, scene["tray"])
@@ -99,7 +116,8 @@ def build(options):
     picture = os.path.join(options.out, "linear", scene["name"] + ".exr")
     render_linear(blend, picture + ".part.exr")
     labels = label_picture(blend, os.path.join(options.out, "linear", scene["name"] + "-labels.png"))
-    truth = scene_truth(options.part, scene, view, labels, ball_at, lamp_place(scene["second"], ball_at)[0] if scene.get("second") else None, lamp_at, built)
+    second_at = lamp_place(scene["second"], ball_at)[0] if scene.get("second") else None
+    truth = scene_truth(options.part, scene, view, labels, ball_at, second_at, lamp_at, built)
     os.replace(picture + ".part.exr", picture)
     with open(os.path.join(options.out, scene["name"] + ".json"), "w", encoding="utf-8") as file:
         json.dump(truth, file, separators=(",", ":"))

@@ -50,7 +50,7 @@ def fault_scenes(rng, part, draw_stones, lamp_of, room, spread):
         lamp = lamp_of(rng, rng.uniform(20, 46), rng.uniform(0, 360), sizes[number - 1], rng.random() < 0.4, rng.uniform(450, 900))
         scene = {"name": f"{part}-{number:02d}", "kind": "tray", "step": "mixed", "stones": stones, "lamp": lamp,
                  "pxPerMm": float(scales[number - 1]), "widthPx": WIDTH_PX, "distanceMm": float(rng.uniform(350, 850)),
-                 "samples": 14, "seed": int(rng.integers(1 << 30)), "faults": [], **room(rng)}
+                 "samples": 48, "seed": int(rng.integers(1 << 30)), "faults": [], **room(rng)}
         if fault:
             spoil(rng, scene, fault, k, lamp_of)
         scenes.append(scene)

@@ -17,7 +17,7 @@ KINDS = {
 }
 ORDER = ["tray", "group", "close-up", "tray", "tray", "group", "close-up", "tray", "group", "tray", "close-up", "tray",
          "group", "close-up", "tray", "tray", "group", "close-up"]
-SAMPLES = {"tray": 20, "group": 16, "close-up": 14}
+SAMPLES = {"tray": 64, "group": 64, "close-up": 64}
 FORMS = ["rounded", "wavy", "oval", "facetted", "rounded", "wavy", "oval", "broken", "facetted", "rounded", "wavy"]
 ALPHA = (0.005, 0.5)
 # Stones with pits inside the highlight: one in this many.
@@ -129,7 +129,7 @@ def turned_scenes(rng, part):
             turned = [{**s, "stone": f"set-{number}-stone-{i + 1}", "turn": turn_by(rng, rng.uniform(5, 20))} for i, s in enumerate(stones)]
             lamp = lamp_of(rng, rng.uniform(18, 45), first + 60 * k + rng.uniform(-15, 15), size, square, rng.uniform(500, 850))
             scenes.append({"name": f"{part}-{number}-{k + 1}", "kind": "tray", "step": "mixed", "stones": turned, "lamp": lamp,
-                           "pxPerMm": float(scale), "widthPx": 1140, "distanceMm": float(distance), "samples": 20,
+                           "pxPerMm": float(scale), "widthPx": 1140, "distanceMm": float(distance), "samples": 64,
                            "seed": int(rng.integers(1 << 30)), "faults": [], **setting})
     return scenes
 
