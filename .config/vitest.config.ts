@@ -53,6 +53,7 @@ export default defineConfig({
             'react-dom',
             'react-dom/client',
             'zustand',
+            'zustand/vanilla',
           ],
         },
         test: {

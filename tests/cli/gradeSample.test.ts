@@ -30,7 +30,10 @@ it('grades a sample tray: JSON, sorting picture and rig, and ends with 0', async
   const picture = await sharp(join(folder.path, 'polished-tray-sorted.png')).metadata();
   expect(picture.width).toBe(1800);
   expect(picture.height).toBeGreaterThan(1200);
-  expect(await readRig(rigFile)).toMatchObject({ mmPerPx: photo.mmPerPx, light: photo.light });
+  const rig = await readRig(rigFile);
+  expect(rig).toMatchObject({ mmPerPx: photo.mmPerPx, light: photo.light });
+  expect(rig.scene).toMatchObject({ widthPx: 1800, heightPx: 1200 });
+  expect(stdout).toContain('  rig: The lamp is 11° across');
 });
 
 it('refuses a tray without ball and rig', async () => {
