@@ -75,7 +75,7 @@ export function markStones(
   const area = stonesWithShadows(cv, smooth);
   const depth = distanceToEdge(cv, area);
   const lines = lampLines(area, lampSide ?? [0, 1]);
-  const shadow = ball ? ballShadow(difference, ball) : photoShadow(difference, lines);
+  const shadow = ball ? ballShadow(difference, ball, lampSide) : photoShadow(difference, lines);
   const edges = edgeRelief(difference);
   const seeds = stoneSeeds(difference, edges, shadow);
   const disc = ball && ballDisc(ball, small);

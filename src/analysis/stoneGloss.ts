@@ -11,7 +11,7 @@ import {
   type StoneHighlight,
   stoneHighlight,
 } from '../measure/stoneHighlight';
-import { wholeStoneLobe } from '../measure/wholeStoneLobe';
+import { type WholeStoneLobe, wholeStoneLobe } from '../measure/wholeStoneLobe';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { glossUnits } from '../optics/glossUnits';
 import type { GlossBound, HighlightReport, RoughnessAtIndex } from './report';
@@ -104,8 +104,19 @@ function wideReport(
   near: HighlightReport | null,
 ): HighlightReport | null {
   const whole = wholeStoneLobe(crop.stone, mask, light, polishOf(light, SEARCH_INDEX));
-  if (near) return whole && whole.gain < LEAST_GAIN.believed ? null : near;
-  if (!whole || whole.gain < LEAST_GAIN.found) return null;
+  const believed = near && !(whole && whole.gain < LEAST_GAIN.believed) ? near : null;
+  if (!whole || whole.gain < LEAST_GAIN.found) return believed;
+  const found = wholeReport(crop, light, whole);
+  return believed && spreadOf(believed) < spreadOf(found) ? believed : found;
+}
+
+/** Width of the interval, ln α. */
+function spreadOf({ byIndex }: HighlightReport): number {
+  const { alphaLow, alphaHigh } = byIndex[1]!;
+  return Math.log(alphaHigh / alphaLow);
+}
+
+function wholeReport(crop: StoneCrop, light: HighlightLight, whole: WholeStoneLobe): HighlightReport {
   const widen = (end: number) => Math.hypot(Math.log(end / whole.alpha), NORMAL_90 * DOME_SD);
   // A lobe much wider than the lamp is F · a² / α² high.
   const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {

@@ -23,37 +23,56 @@ export const USUAL_SHADOW: Shadow = {
   isRead: false,
 };
 /** Below the shadow's depth beside the ball no shadow reaches, ln units. */
-const BELOW_SHADOW = 0.25;
+const BELOW_SHADOW = 0.7;
 const RING = { from: 1.1, to: 1.7 };
 const SECTORS = 24;
 const LEAST_DEPTH = -0.1;
+/** The ball's shadow lies within this of the direction away from the lamp. */
+const MOST_ASIDE_DEG = 50;
+/** Ambient light tints a shadow at most so much, ln units; what differs more is a stone. */
+const MOST_TINT = 0.35;
 
 /**
  * How dark and of what color full shadow is on this tray, read beside the reference ball.
  *
  * @param difference - Departures from the tray, ln units.
  * @param ball - The ball in the same picture.
- * @returns The darkest sector around the ball; the usual shadow when none is dark.
+ * @param lampSide - Unit vector toward the lamp, x right and y up; null when nothing tells.
+ * @returns The darkest sector around the ball, on the side away from the lamp, that is not a stone's; the usual shadow
+ *   when none is dark.
  */
-export function ballShadow(difference: TrayDifference, ball: Circle): Shadow {
+export function ballShadow(
+  difference: TrayDifference,
+  ball: Circle,
+  lampSide: readonly [x: number, y: number] | null,
+): Shadow {
   let shadow: Shadow = { ...USUAL_SHADOW, depth: LEAST_DEPTH };
   for (let sector = 0; sector < SECTORS; sector++) {
+    if (lampSide && !fallsAway(sector, lampSide)) continue;
     const along = sectorPixels(difference, ball, sector);
     along.sort((a, b) => difference.lightness[a]! - difference.lightness[b]!);
     const middle = along[Math.floor(0.2 * along.length)];
     if (middle === undefined || difference.lightness[middle]! >= shadow.depth) continue;
     const dark = along.slice(0, Math.ceil(0.4 * along.length));
     const mean = (field: Float32Array) => dark.reduce((sum, i) => sum + field[i]!, 0) / dark.length;
+    const tint = [mean(difference.redGreen), mean(difference.blueGreen)] as const;
+    if (Math.hypot(...tint) > MOST_TINT) continue;
     const depth = Math.max(difference.lightness[middle]!, -3);
     shadow = {
       depth,
       darkest: depth - BELOW_SHADOW,
       isRead: true,
-      redGreen: mean(difference.redGreen),
-      blueGreen: mean(difference.blueGreen),
+      redGreen: tint[0],
+      blueGreen: tint[1],
     };
   }
   return shadow.depth < LEAST_DEPTH ? shadow : USUAL_SHADOW;
+}
+
+/** Rows run down, y runs up. */
+function fallsAway(sector: number, [x, y]: readonly [number, number]): boolean {
+  const angle = (2 * Math.PI * (sector + 1 / 3)) / SECTORS;
+  return -x * Math.cos(angle) + y * Math.sin(angle) > Math.cos((MOST_ASIDE_DEG * Math.PI) / 180);
 }
 
 function sectorPixels(difference: TrayDifference, ball: Circle, sector: number): number[] {

@@ -9,17 +9,21 @@ export interface BallCandidate extends Circle {
 }
 
 /** Smallest ball, small-picture pixels, and largest, share of the picture's shorter side. */
-const RADIUS_RANGE = { leastPx: 7, mostShare: 0.3 };
+const RADIUS_RANGE = { leastPx: 7, mostShare: 0.42 };
 const RADIUS_STEP = 1.1;
 const ANGLES = 48;
 /** Bright spots looked at, and how far they lie apart: a clipped highlight is a plateau, of which one pixel stands for all. */
 const MOST_SPOTS = 24;
 const SPOTS_APART_PX = 6;
+/** Radiance below which it does not matter how dark the surroundings of a bright spot are. */
+const DIM = 0.005;
 /** The highlight of a lamp up to 75° off the camera lies within 0.61 radii of the center; the ball's is sought as far. */
 const HIGHLIGHT_REACH = 0.66;
 /** Step in ln radiance that counts as a full edge. */
 const FULL_STEP = 0.7;
 const LEAST_SCORE = 0.3;
+/** Outside the rim lies tray: a step up to less than this share of the picture's usual light counts for less. */
+const TRAY_SHARE = 0.5;
 
 /**
  * Looks for dark, round things with one small bright highlight in a small picture of the tray.
@@ -30,9 +34,10 @@ const LEAST_SCORE = 0.3;
  */
 export function findBall(light: Raster, near: { row: number; column: number } | null): BallCandidate[] {
   const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0.002))) };
+  const usual = Float32Array.from(logLight.data).sort()[logLight.data.length >> 1]!;
   const found: BallCandidate[] = [];
   for (const spot of brightSpots(light)) {
-    const best = bestCircle(logLight, spot, near);
+    const best = bestCircle(logLight, spot, near, usual + Math.log(TRAY_SHARE));
     if (best && best.score >= LEAST_SCORE) found.push(best);
   }
   found.sort((a, b) => b.score - a.score);
@@ -44,21 +49,21 @@ export function findBall(light: Raster, near: { row: number; column: number } | 
 const distance = (a: { row: number; column: number }, b: { row: number; column: number }) =>
   Math.hypot(a.row - b.row, a.column - b.column);
 
-/** Brightest pixels that stand well above what lies a few pixels away. */
+/** Bright pixels, those first that stand highest above what lies a few pixels away: nothing is as dark as the ball's glass. */
 function brightSpots(light: Raster): { row: number; column: number }[] {
   const { width, height, data } = light;
-  const spots: { row: number; column: number; value: number }[] = [];
+  const spots: { row: number; column: number; ratio: number }[] = [];
   for (let y = 3; y < height - 3; y++) {
     for (let x = 3; x < width - 3; x++) {
       const i = y * width + x;
       const value = data[i]!;
       if (value < 0.02 || value < neighborhoodMax(data, i, width)) continue;
       const around = Math.min(data[i - 3]!, data[i + 3]!, data[i - 3 * width]!, data[i + 3 * width]!);
-      if (value > 1.8 * around) spots.push({ row: y, column: x, value });
+      if (value > 1.8 * around) spots.push({ row: y, column: x, ratio: value / (around + DIM) });
     }
   }
   const kept: typeof spots = [];
-  for (const spot of spots.sort((a, b) => b.value - a.value)) {
+  for (const spot of spots.sort((a, b) => b.ratio - a.ratio)) {
     if (kept.length === MOST_SPOTS) break;
     if (!kept.some((other) => distance(other, spot) < SPOTS_APART_PX)) kept.push(spot);
   }
@@ -77,6 +82,7 @@ function bestCircle(
   logLight: Raster,
   spot: { row: number; column: number },
   near: { row: number; column: number } | null,
+  trayLight: number,
 ): BallCandidate | null {
   const mostRadius = RADIUS_RANGE.mostShare * Math.min(logLight.width, logLight.height);
   let best: BallCandidate | null = null;
@@ -88,7 +94,7 @@ function bestCircle(
         if (dy * dy + dx * dx > reach * reach) continue;
         const circle = { row: spot.row + dy, column: spot.column + dx, radiusPx };
         if (near && distance(near, circle) > radiusPx) continue;
-        const score = edgeScore(logLight, circle, best?.score ?? 0);
+        const score = edgeScore(logLight, circle, trayLight, best?.score ?? 0);
         if (score > (best?.score ?? 0)) best = { ...circle, score };
       }
     }
@@ -102,15 +108,22 @@ const DIRECTIONS = Array.from({ length: ANGLES }, (_, i) => {
   return [Math.sin(angle), Math.cos(angle)] as const;
 });
 
-/** Mean step from inside to outside over the circle, each step cut off at a full edge; stops early below `beat`. */
-function edgeScore(logLight: Raster, circle: Circle, beat: number): number {
+/**
+ * Mean step from inside to outside over the circle, each step cut off at a full edge; stops early below `beat`.
+ *
+ * The glass mirrors the horizon as a dark ring inside its rim. A circle on that ring has steps as clear as the rim's,
+ * but what lies outside of it is darker than any tray.
+ */
+function edgeScore(logLight: Raster, circle: Circle, trayLight: number, beat: number): number {
   const margin = Math.max(1.2, 0.1 * circle.radiusPx);
   let sum = 0;
   for (let i = 0; i < ANGLES; i++) {
     const [down, right] = DIRECTIONS[i]!;
     const at = (r: number) => samplePixel(logLight, circle.row + r * down, circle.column + r * right);
-    const step = at(circle.radiusPx + margin) - at(circle.radiusPx - margin);
-    sum += Math.min(1, Math.max(-0.5, step / FULL_STEP));
+    const outside = at(circle.radiusPx + margin);
+    const step = outside - at(circle.radiusPx - margin);
+    const belief = Math.exp(Math.min(0, outside - trayLight));
+    sum += belief * Math.min(1, Math.max(-0.5, step / FULL_STEP));
     if (sum + (ANGLES - 1 - i) < beat * ANGLES) return 0;
   }
   return sum / ANGLES;

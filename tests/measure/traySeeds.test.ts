@@ -100,10 +100,10 @@ it('reads how dark the shadow is at its far end', () => {
 });
 
 it('reads it beside the ball when there is one, and takes the usual shadow where none is dark', () => {
-  const beside = ballShadow(difference, { row: 80, column: 130, radiusPx: 30 });
+  const beside = ballShadow(difference, { row: 80, column: 130, radiusPx: 30 }, null);
   expect(Math.abs(beside.depth - Math.log(0.3))).toBeLessThan(0.1);
   expect(beside.isRead).toBe(true);
-  expect(ballShadow(difference, { row: 30, column: 200, radiusPx: 12 })).toBe(USUAL_SHADOW);
+  expect(ballShadow(difference, { row: 30, column: 200, radiusPx: 12 }, null)).toBe(USUAL_SHADOW);
   const none = lampLines({ ...area, data: area.data.map(() => 0) }, LAMP_SIDE);
   expect(photoShadow(difference, none)).toBe(USUAL_SHADOW);
 });
