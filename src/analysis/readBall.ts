@@ -79,7 +79,7 @@ function readAt(photo: Photo, start: Circle, beat: number): RimmedReading | null
     radiusPx: rim.radiusPx + rimShift(rim.radiusPx, Math.max(0.3, first.blurPx), BALL_INDEX),
   };
   const lamp = ballLamp(crop, inCrop, view);
-  if (!lamp) return null;
+  if (!lamp || lamp.blurPx > MOST_BLUR * rim.radiusPx) return null;
   const ball = { row: inCrop.row + box.row, column: inCrop.column + box.column, radiusPx: inCrop.radiusPx };
   return { ball, lamp, onCircle: rim.onCircle };
 }
