@@ -1,5 +1,6 @@
 import type { PhotoReport } from '../analysis/report';
 import type { Action } from '../grading/opinion';
+import type { WarningCode } from '../image/notice';
 import { ACTION_MARKS } from './actionMarks';
 import { ballMark } from './ballMark';
 import { legendStrip } from './legendStrip';
@@ -8,6 +9,9 @@ import { stoneBox } from './stoneBox';
 import { stoneLabel } from './stoneLabel';
 import { stoneLine } from './stoneLine';
 import { svgNumber } from './svgNumber';
+import { warningLetters } from './warningLetters';
+import { warningMarks } from './warningMarks';
+import { warningStrip } from './warningStrip';
 
 /** The part of a stone's grade that is drawn. */
 export interface GradedStone {
@@ -22,6 +26,8 @@ export interface SortingPictureOptions {
   readonly legend?: boolean;
   /** Draw this action's stones in full and the others faintly; null for all in full. */
   readonly only?: Action | null;
+  /** The warning whose marks are brought out; null for all alike. */
+  readonly lit?: WarningCode | null;
 }
 
 /** Width of a plain line in dots: seen at arm's length, thin enough to leave the edge of the stone visible. */
@@ -29,7 +35,8 @@ const LINE_DOTS = 2.3;
 const DEFAULT_DOTS_ACROSS = 900;
 
 /**
- * Draws the sorting picture: each stone's outline in its verdict, its number and sign, the ball, and a legend.
+ * Draws the sorting picture: each stone's outline in its verdict, its number and sign, the ball,
+ * what warnings are about, and a legend.
  * It is transparent where it draws nothing, to be laid over the upright full-size photo.
  *
  * @param report - What was measured.
@@ -61,8 +68,17 @@ export function sortingPicture(
     report.ball === null ? '' : `<g data-ball="">${ballMark(report.ball, linePx, pxPerDot, around)}</g>`;
   const actions = options.legend === true ? report.stones.flatMap(({ id }) => actionOf.get(id) ?? []) : [];
   const strip = legendStrip(actions, widthPx, heightPx, pxPerDot);
-  const size = `width="${widthPx}" height="${svgNumber(heightPx + strip.heightPx)}"`;
-  const view = `viewBox="0 0 ${widthPx} ${svgNumber(heightPx + strip.heightPx)}"`;
+  const warned = warningLetters(report);
+  const marks = warningMarks(warned, pxPerDot, report, options.lit ?? null);
+  const key = warningStrip(
+    options.legend === true ? warned : [],
+    widthPx,
+    heightPx + strip.heightPx,
+    pxPerDot,
+  );
+  const tallPx = svgNumber(heightPx + strip.heightPx + key.heightPx);
+  const size = `width="${widthPx}" height="${tallPx}"`;
+  const view = `viewBox="0 0 ${widthPx} ${tallPx}"`;
   const pen = 'fill="none" stroke-linejoin="round" stroke-linecap="round"';
-  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} ${view} ${pen}>${stones.join('')}${ball}${strip.svg}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} ${view} ${pen}>${stones.join('')}${ball}${marks}${strip.svg}${key.svg}</svg>`;
 }

@@ -1,13 +1,18 @@
+import type { WarningCode } from '../../image/notice';
 import type { TrayPhoto } from '../../state/trayPhoto';
+import { PhotoWarnings } from '../photo/PhotoWarnings';
 
 interface Props {
   readonly photo: TrayPhoto;
   readonly pointing: boolean;
   readonly onPointing: (pointing: boolean) => void;
+  /** The warning whose marks are brought out in the picture. */
+  readonly lit: WarningCode | null;
+  readonly onLit: (code: WarningCode | null) => void;
 }
 
 /** What photo this is, and what to know before trusting it. */
-export function PhotoTitle({ photo, pointing, onPointing }: Props) {
+export function PhotoTitle({ photo, pointing, onPointing, lit, onLit }: Props) {
   if (pointing) {
     return (
       <div className="title title-pointing" role="status">
@@ -18,20 +23,13 @@ export function PhotoTitle({ photo, pointing, onPointing }: Props) {
       </div>
     );
   }
-  const warnings = photo.report?.warnings ?? [];
   return (
     <div className="title">
       <p className="title-name">
         <strong>{photo.sample ? 'Sample tray.' : photo.name}</strong>
         {photo.sample && ' A rendered picture, measured here like any photo.'}
       </p>
-      {warnings.length > 0 && (
-        <ul className="warnings" aria-label="Warnings about this photo">
-          {warnings.map(({ code, message }) => (
-            <li key={code}>{message}</li>
-          ))}
-        </ul>
-      )}
+      {photo.report !== null && <PhotoWarnings report={photo.report} lit={lit} onLit={onLit} />}
     </div>
   );
 }

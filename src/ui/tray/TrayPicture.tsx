@@ -1,5 +1,6 @@
 import { type CSSProperties, type ReactNode, useRef, useState } from 'react';
 import type { Action } from '../../grading/opinion';
+import type { WarningCode } from '../../image/notice';
 import { stoneAt } from '../../picture/stoneAt';
 import type { GradedPhoto } from '../../state/gradePhoto';
 import type { TrayPhoto } from '../../state/trayPhoto';
@@ -16,6 +17,8 @@ interface Props {
   readonly photo: TrayPhoto;
   readonly graded: GradedPhoto | null;
   readonly only: Action | null;
+  /** The warning whose marks are brought out. */
+  readonly lit: WarningCode | null;
   readonly pointing: boolean;
   readonly onPointed: () => void;
   /** What photo this is; stands beside the zoom buttons. */
@@ -26,7 +29,7 @@ interface Props {
 const REACH = 22;
 
 /** The photo with its sorting picture: pan, zoom, tap a stone, or point at the ball. */
-export function TrayPicture({ photo, graded, only, pointing, onPointed, children }: Props) {
+export function TrayPicture({ photo, graded, only, lit, pointing, onPointed, children }: Props) {
   const stageRef = useRef<HTMLDivElement>(null);
   const source = usePhotoSource(photo.file);
   const [size, setSize] = useState({ width: 3, height: 2 });
@@ -71,7 +74,9 @@ export function TrayPicture({ photo, graded, only, pointing, onPointed, children
               }
             />
           )}
-          {graded !== null && <SortingOverlay graded={graded} only={only} dotsAcross={dotsAcross} />}
+          {graded !== null && (
+            <SortingOverlay graded={graded} only={only} lit={lit} dotsAcross={dotsAcross} />
+          )}
           {graded !== null && stone !== null && (
             <SelectedStone stone={stone} widthPx={graded.report.widthPx} heightPx={graded.report.heightPx} />
           )}

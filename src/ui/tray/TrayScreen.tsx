@@ -1,5 +1,6 @@
 import { type CSSProperties, useMemo, useState } from 'react';
 import type { Action } from '../../grading/opinion';
+import type { WarningCode } from '../../image/notice';
 import { StoneList } from '../list/StoneList';
 import { displayLift } from '../photo/displayLift';
 import { MeasuringNote } from '../photo/MeasuringNote';
@@ -22,6 +23,7 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
   const lift = useMemo(() => (bitmap === null ? 1 : displayLift(bitmap)), [bitmap]);
   const [only, setOnly] = useState<Action | null>(null);
   const [pointing, setPointing] = useState(false);
+  const [lit, setLit] = useState<WarningCode | null>(null);
   if (photo === null) return <p className="empty">Take or choose a photo of your tray.</p>;
   const stone = graded?.report.stones.find(({ id }) => id === selected) ?? null;
   const grade = graded?.grades.find(({ id }) => id === selected) ?? null;
@@ -36,10 +38,11 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
           photo={photo}
           graded={graded}
           only={present}
+          lit={lit}
           pointing={pointing}
           onPointed={() => setPointing(false)}
         >
-          <PhotoTitle photo={photo} pointing={pointing} onPointing={setPointing} />
+          <PhotoTitle photo={photo} pointing={pointing} onPointing={setPointing} lit={lit} onLit={setLit} />
         </TrayPicture>
         {photo.status === 'measured' && !photo.sample && <ShotsLine photo={photo} />}
         {(photo.status === 'measuring' || photo.status === 'waiting') && <MeasuringNote photo={photo} />}
