@@ -28,8 +28,10 @@ export interface WetPhoto {
 const WATER_INDEX = 1.333;
 /** A stone's rim is left out: share of its radius. */
 const RIM_SHARE = 0.08;
-/** Drops on one stone, glints on the tray, and wet stones that mean water; one alone may be a crystal. */
-const FEWEST = { beads: 2, glints: 2, stones: 2 };
+/** Drops that make a stone wet, and a tray; one alone may be a crystal. */
+const FEWEST = { beads: 2, glints: 2 };
+/** Signs that make a wet photo: each wet stone and each drop on the tray is one, a lone drop on a stone half of one. */
+const FEWEST_SIGNS = 1.5;
 /** Who rinses stones wets them all: share of a tray's stones that look wet. */
 const LEAST_SHARE = 0.25;
 /** Surroundings of stones and ball in which edges are no tray, mm. */
@@ -47,17 +49,18 @@ const MOST_MARKS = 6;
 export function wetCheck(wet: WetPhoto): Warning[] {
   const { rig, stones } = wet;
   const sheet = rig.lampRadiance * Math.sin((rig.light.angularDiameterDeg * Math.PI) / 360) ** 2 + wet.room;
-  const ids = stones.filter((stone) => isWet(wet, stone, sheet)).map(({ id }) => id);
+  const signs = stones.map((stone) => ({ id: stone.id, sign: wetSign(wet, stone, sheet) }));
   const glints = wet.ball === null ? [] : dropsOnTray(wet, sheet);
-  const enough = Math.max(1, Math.min(FEWEST.stones, stones.length), LEAST_SHARE * stones.length);
-  const isEnough =
-    ids.length >= enough || glints.length >= FEWEST.glints || ids.length + glints.length > enough;
-  if (!isEnough) return [];
+  const sum = signs.reduce((total, { sign }) => total + sign, glints.length);
+  const enough = stones.length === 1 ? 1 : Math.max(FEWEST_SIGNS, LEAST_SHARE * stones.length);
+  if (sum < enough && glints.length < FEWEST.glints) return [];
+  const ids = signs.filter(({ sign }) => sign > 0).map(({ id }) => id);
   const marks = glints.slice(0, MOST_MARKS);
   return [warningAt('wet-stones', { ...(marks.length > 0 ? { marks } : {}), stones: ids })];
 }
 
-function isWet({ photo, rig }: WetPhoto, { outline, center }: StoneReport, sheet: number): boolean {
+/** 1 for a wet stone, ½ for a lone drop, 0 for a dry one. */
+function wetSign({ photo, rig }: WetPhoto, { outline, center }: StoneReport, sheet: number): number {
   const crop = stoneCrop(photo, outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
   const area = crop.mask.data.reduce((sum, inside) => sum + inside, 0);
   const mask = shrinkMask(crop.mask, Math.max(2, Math.round(RIM_SHARE * Math.sqrt(area / Math.PI))));
@@ -70,7 +73,8 @@ function isWet({ photo, rig }: WetPhoto, { outline, center }: StoneReport, sheet
     half: inViewFrame(normalize(combine([1, rig.light.direction], [1, view])), view),
   };
   const { film, beads, outshone } = waterGlints(crop.stone, mask, light, sheet);
-  return !outshone && (film !== null || beads.length >= FEWEST.beads);
+  if (outshone) return 0;
+  return film !== null || beads.length >= FEWEST.beads ? 1 : beads.length / FEWEST.beads;
 }
 
 function dropsOnTray({ small, rig, ball, stones }: WetPhoto, sheet: number): PlaceMark[] {

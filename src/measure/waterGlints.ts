@@ -21,21 +21,23 @@ export interface WaterGlints {
 const WATER_INDEX = 1.333;
 const STONE_INDEX = 1.54;
 /** Height of a film's highlight, in units of a water surface's. */
-const FILM_HEIGHT = { least: 0.7, most: 1.55 };
+const FILM_HEIGHT = { least: 0.7, most: 1.25 };
 /** A drop's glint is narrower than the camera's blur and so looks lower. */
 const BEAD_HEIGHT = 0.4;
+/** A highlight so much higher is the stone's own. */
+const OUTSHINES = 1.55;
 /** A spot stands out by this share of a water surface's highlight. */
 const STANDS_OUT = 0.35;
-/** Rise of the edge, blur taken out, in radii of the glint and of the lobe that a stone of that height would have. */
-const SHARP = 0.42;
+/** Rise of a film's and a drop's edge, blur taken out, pixels; and share of that of a stone as rough as its highlight is low. */
+const SHARP = { filmPx: 1.6, beadPx: 0.7, share: 0.6 };
 /** A film's glint is at least this wide, a drop's at most, pixels. */
 const RADIUS_PX = { film: 1.8, bead: 2.2 };
 /** The lamp's white light: spread of the three channels of what stands out. */
 const MOST_COLOR = 0.25;
 /** Little that only scatters light is brighter: times a white sheet in the lamp's light. */
 const TIMES_SHEET = 0.95;
-/** Under a wide lamp water is dimmer than that; then a film must lie where the lamp's image is expected, radii of the stone. */
-const EXPECTED = { timesSheet: 0.5, radii: 0.4 };
+/** Under a wide lamp water is dimmer than that; then a film must lie where the lamp's image is expected, radii of the stone, and drops must be several. */
+const EXPECTED = { timesSheet: 0.5, radii: 0.4, beads: 3 };
 
 /**
  * Looks for the lamp's image in water on a stone: a film or drops.
@@ -66,17 +68,19 @@ export function waterGlints(stone: Raster, mask: Mask, light: HighlightLight, sh
     const share = height / water;
     if (share < FILM_HEIGHT.least || share > FILM_HEIGHT.most || radiusPx < RADIUS_PX.film) return false;
     const lobe = Math.sqrt(Math.max(0, ratio / share - 1));
-    return sharpened(risePx, light.blurPx) < SHARP * lobe * radiusPx;
+    return sharpened(risePx, light.blurPx) < Math.min(SHARP.filmPx, SHARP.share * lobe * radiusPx);
   };
-  const isBead = ({ height, radiusPx }: GlintEdge) =>
-    radiusPx <= RADIUS_PX.bead && height > BEAD_HEIGHT * water && height < FILM_HEIGHT.most * water;
+  const isBead = ({ height, risePx, radiusPx }: GlintEdge) => {
+    const isSmall = radiusPx <= RADIUS_PX.bead && sharpened(risePx, light.blurPx) < SHARP.beadPx;
+    return isSmall && height > BEAD_HEIGHT * water && height < OUTSHINES * water;
+  };
+  const beads = spots.filter(({ edge }) => isBead(edge));
+  const sure = beads.filter(({ edge }) => isBright(edge));
   return {
     film:
       spots.find(({ patch, edge }) => isFilm(edge) && (isBright(edge) || isExpected(patch)))?.patch ?? null,
-    beads: spots.filter(({ edge }) => isBead(edge) && isBright(edge)).map(({ patch }) => patch),
-    outshone: spots.some(
-      ({ edge }) => edge.height > FILM_HEIGHT.most * water && edge.radiusPx >= RADIUS_PX.film,
-    ),
+    beads: (beads.length >= EXPECTED.beads ? beads : sure).map(({ patch }) => patch),
+    outshone: spots.some(({ edge }) => edge.height > OUTSHINES * water && edge.radiusPx >= RADIUS_PX.film),
   };
 }
 
