@@ -12,7 +12,7 @@ export const FOUND_BY: Readonly<Record<string, readonly string[]>> = {
   'second-light': ['second-light'],
   wet: ['wet-stones'],
   'cut-off': ['stone-cut-off'],
-  'too-few-px': ['low-resolution'],
+  'too-few-px': ['low-resolution', 'too-small'],
   'lamp-cut': ['lamp-partly'],
   'ball-shaded': ['lamp-partly', 'ball-shaded'],
   'lamp-too-large': ['lamp-too-large'],
