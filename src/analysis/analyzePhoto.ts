@@ -6,9 +6,11 @@ import type { HighlightLight } from '../measure/stoneHighlight';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
 import { combine, normalize, type Vector } from '../optics/vector';
 import type { OpenCv } from '../vision/openCv';
+import { ballChecks } from './ballChecks';
 import { findStones, type LampSide, type StonePiece } from './findStones';
 import { type HeldRig, holdRig } from './holdRig';
 import { loosenBound } from './loosenBound';
+import { mirrorsSecondLight } from './mirrorsSecondLight';
 import type { AnalysisOptions, Watch } from './options';
 import { photoChecks } from './photoChecks';
 import { type BallReading, readBall } from './readBall';
@@ -72,7 +74,9 @@ export async function analyzePhoto(
     ? [reading.ball.row, reading.ball.column]
     : (rig.scene?.ballAt ?? null);
   const lampShare = 1 - (seen.roomShare ?? rig.scene?.roomShare ?? 0);
-  const scene: Scene = { photo, held, rig, cv, ballAt, lampShare };
+  const light = reading && ballChecks(photo, reading);
+  const secondLights = (light?.secondLights ?? []).map(({ direction }) => direction);
+  const scene: Scene = { photo, held, rig, cv, ballAt, lampShare, secondLights };
   const stones: StoneReport[] = [];
   for (const [i, { shape, cutOff }] of shaped.entries()) {
     await watch('highlights', i / shaped.length);
@@ -87,7 +91,8 @@ export async function analyzePhoto(
     light: rig.light,
     rig,
     rigCheck: held.check,
-    warnings: [...held.warnings, ...photoChecks({ photo, small, reading, rig, stones })],
+    ...(secondLights.length > 0 ? { secondLights } : {}),
+    warnings: [...held.warnings, ...photoChecks({ photo, small, reading, light, rig, stones })],
     stones,
   };
 }
@@ -104,6 +109,8 @@ interface Scene {
   readonly ballAt: PixelPoint | null;
   /** Share of the tray's light that comes from the lamp. */
   readonly lampShare: number;
+  /** Directions to sources of light beside the lamp. */
+  readonly secondLights: readonly Vector[];
 }
 
 function rigOf({ ball, lamp }: BallReading, ballMm: number): Rig {
@@ -134,7 +141,10 @@ function measureStone(scene: Scene, shape: StoneShape, cutOff: boolean, id: numb
   const crop = stoneCrop(photo, shape.outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
   const view = viewDirection(photo, shape.center[0], shape.center[1]);
   const light = highlightLight(rig, lampOver(scene, shape.center, view), crop, view);
-  const { highlight: found, bound } = held.isMoved ? WITHHELD : stoneGloss(crop, light);
+  const read = held.isMoved ? WITHHELD : stoneGloss(crop, light);
+  const halves = scene.secondLights.map((direction) => halfTo(direction, view));
+  const isOther = read.highlight !== null && mirrorsSecondLight(crop, read.highlight, light.half, halves);
+  const { highlight: found, bound } = isOther ? WITHHELD : read;
   const highlight = found && widenGloss(found, held.radianceSd, light.half[2]);
   const { flaws, inspectedCm2 } = stoneFlaws(cv, crop, rig.mmPerPx, lampSide(rig));
   return {
@@ -149,7 +159,7 @@ function measureStone(scene: Scene, shape: StoneShape, cutOff: boolean, id: numb
     glossBound: bound && loosenBound(bound, held.radianceSd),
     flaws,
     inspectedCm2,
-    ...(held.isMoved ? { glossWithheld: true } : {}),
+    ...(held.isMoved ? { glossWithheld: true } : isOther ? { glossWithheld: 'second-light' } : {}),
   };
 }
 
@@ -167,10 +177,14 @@ function lampOver({ photo, rig, ballAt }: Scene, [row, column]: PixelPoint, view
   return lampSeenFrom(atBall, offset, { ball: viewDirection(photo, ballAt[0], ballAt[1]), place: view });
 }
 
+/** Unit vector halfway between a light and the camera, z to the camera. */
+const halfTo = (direction: Vector, view: Vector) =>
+  inViewFrame(normalize(combine([1, direction], [1, view])), view);
+
 function highlightLight(rig: Rig, lamp: SeenLamp, crop: StoneCrop, view: Vector): HighlightLight {
   // Averaging k × k pixels adds a box of variance (k² − 1) / 12.
   const blurPx = Math.sqrt(rig.blurPx ** 2 + (crop.factor ** 2 - 1) / 12) / crop.factor;
-  const half = inViewFrame(normalize(combine([1, lamp.direction], [1, view])), view);
+  const half = halfTo(lamp.direction, view);
   const { lampRadiance, lampTurnRad } = rig;
   return { lampRadiance, sourceSlope: lamp.sourceSlope, lampTurnRad, blurPx, half };
 }

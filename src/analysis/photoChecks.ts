@@ -5,7 +5,7 @@ import { BALL_INDEX } from '../measure/ballLamp';
 import { clippedPatches } from '../measure/clippedPatches';
 import { tooDark } from '../measure/tooDark';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
-import { ballChecks } from './ballChecks';
+import type { BallChecks } from './ballChecks';
 import type { BallReading } from './readBall';
 import type { Rig, StoneReport } from './report';
 import { wetCheck } from './wetCheck';
@@ -16,6 +16,8 @@ export interface CheckedPhoto {
   readonly small: ShrunkPhoto;
   /** Null when the photo has no ball. */
   readonly reading: BallReading | null;
+  /** What the ball tells of the light, see `ballChecks`; null without a ball. */
+  readonly light: BallChecks | null;
   readonly rig: Rig;
   readonly stones: readonly StoneReport[];
 }
@@ -39,8 +41,7 @@ const WIDEST_LAMP_DEG = 25;
  * @returns Warnings with the places and stones they are about.
  */
 export function photoChecks(checked: CheckedPhoto): Warning[] {
-  const { photo, reading, rig, stones } = checked;
-  const light = reading && ballChecks(photo, reading);
+  const { reading, light, rig, stones } = checked;
   const ball = reading ? { marks: [reading.ball].map(plainMark) } : {};
   const lamp = light?.lampAt ? { marks: [light.lampAt] } : {};
   const warnings: Warning[] = [];

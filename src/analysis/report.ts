@@ -155,8 +155,8 @@ export interface StoneReport {
   readonly flaws: readonly FlawReport[];
   /** Surface actually inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;
-  /** True when gloss was not read because the rig no longer holds; left out otherwise. */
-  readonly glossWithheld?: boolean;
+  /** Why gloss was not read: true when the rig no longer holds, or the light that its highlight mirrors; left out otherwise. */
+  readonly glossWithheld?: boolean | 'second-light';
 }
 
 /** All that is measured in one photo; independent of step, material and limits. */
@@ -169,6 +169,8 @@ export interface PhotoReport {
   readonly rig: Rig;
   /** Against the rig given; null or left out when none was given or it is too old to compare. */
   readonly rigCheck?: RigCheck | null;
+  /** Unit vectors to sources of light beside the lamp, brightest first; left out when the ball shows none. */
+  readonly secondLights?: readonly (readonly [number, number, number])[];
   readonly warnings: readonly Warning[];
   /** Light in each shot of the scene as a share of the first, the first included; left out for a single photo. */
   readonly exposureRatios?: readonly number[];

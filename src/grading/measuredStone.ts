@@ -42,8 +42,8 @@ export interface MeasuredStone {
   readonly highlight: MeasuredHighlight | null;
   /** Null when there is a highlight, or nothing can be said. */
   readonly glossBound: MeasuredBound | null;
-  /** True when gloss was not read because lamp or camera moved. */
-  readonly glossWithheld?: boolean;
+  /** True when gloss was not read because lamp or camera moved, or the light that its highlight mirrors. */
+  readonly glossWithheld?: boolean | 'second-light';
   readonly flaws: readonly MeasuredFlaw[];
   /** Surface inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;

@@ -61,7 +61,7 @@ export function verdict(basis: VerdictBasis): Verdict {
 
 /** What a stone that does not look wet shows by its shine, or why that was not read. */
 function shineOpinion({ stone, gloss, gu60AtMost, step, limits, material }: VerdictBasis): Opinion {
-  if (stone.glossWithheld) return withheldOpinion();
+  if (stone.glossWithheld) return withheldOpinion(stone.glossWithheld);
   return gloss
     ? glossOpinion(gloss, step, limits, material)
     : dullOpinion(gu60AtMost, step, limits, material);

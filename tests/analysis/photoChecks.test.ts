@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { ballChecks } from '../../src/analysis/ballChecks';
 import { photoChecks } from '../../src/analysis/photoChecks';
 import { readBall } from '../../src/analysis/readBall';
 import type { StoneReport } from '../../src/analysis/report';
@@ -38,7 +39,7 @@ function check(photo: Photo, stones: readonly StoneReport[] = STONES, pxPerMm: n
     blurPx: lamp.blurPx,
     lampColor: lamp.color,
   };
-  return photoChecks({ photo, small, reading, rig, stones });
+  return photoChecks({ photo, small, reading, light: ballChecks(photo, reading), rig, stones });
 }
 
 const good = drawLights([TRAY_LAMP], [TRAY_BALL, ...TRAY_STONES]);

@@ -9,7 +9,7 @@ interface Props {
   readonly gu60AtMost: number | null;
   readonly highlight: HighlightReport | null;
   /** True when it was not read because lamp or camera moved. */
-  readonly withheld: boolean;
+  readonly withheld: boolean | 'second-light';
 }
 
 /** How much the stone shines, how sure that is, and how much its material could. */
@@ -20,7 +20,9 @@ export function GlossPart({ gloss, gu60AtMost, highlight, withheld }: Props) {
         <h3>Gloss</h3>
         <p>
           {withheld
-            ? 'Not read: lamp or camera are not where they were when they were remembered.'
+            ? withheld === 'second-light'
+              ? 'Not read: its highlight lies where it mirrors a second light.'
+              : 'Not read: lamp or camera are not where they were when they were remembered.'
             : 'No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.'}
           {gu60AtMost !== null &&
             ` It has at most about ${gu60AtMost.toFixed(gu60AtMost < 10 ? 1 : 0)} gloss units at 60°.`}
