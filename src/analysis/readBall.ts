@@ -26,6 +26,8 @@ const TRIED = 6;
 const LEAST_ON_CIRCLE = 0.33;
 /** A blur above this share of the radius was fitted to something that is no ball. */
 const MOST_BLUR = 0.12;
+/** Radius of the lamp's image under which it is a noisy pixel, pixels. */
+const LEAST_LAMP_PX = 0.15;
 /** The crop around the ball reaches this many radii. */
 const CROP_RADII = 1.4;
 
@@ -80,6 +82,7 @@ function readAt(photo: Photo, start: Circle, beat: number): RimmedReading | null
   };
   const lamp = ballLamp(crop, inCrop, view);
   if (!lamp || lamp.blurPx > MOST_BLUR * rim.radiusPx) return null;
+  if (lamp.sourceSlope * inCrop.radiusPx < LEAST_LAMP_PX) return null;
   const ball = { row: inCrop.row + box.row, column: inCrop.column + box.column, radiusPx: inCrop.radiusPx };
   return { ball, lamp, onCircle: rim.onCircle };
 }
