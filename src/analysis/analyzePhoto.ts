@@ -40,7 +40,7 @@ const ROW_SHARE = 0.12;
  * @param cv - OpenCV.
  * @param watch - Told about progress; what it throws stops the analysis.
  * @returns Everything measured, independent of step and material.
- * @throws Refusal `no-ball` without a ball and a rig, `out-of-focus`, `too-dark`, `no-stone`.
+ * @throws Refusal `no-ball` without a ball and a rig, `out-of-focus`, `too-dark`, `low-resolution`, `no-stone`.
  */
 export async function analyzePhoto(
   photo: Photo,
@@ -53,7 +53,7 @@ export async function analyzePhoto(
   const reading = options.ballMm === null ? null : readBall(photo, small, options.ballAt);
   const own = reading && options.ballMm !== null ? rigOf(reading, options.ballMm) : null;
   const expected = own ?? options.rig;
-  refuseBlindPhoto(small.raster, options.ballMm !== null && reading === null);
+  refuseBlindPhoto(photo, small.raster, options.ballMm !== null && reading === null);
   if (!expected) throw new Refusal('no-ball');
   await watch('stones', 0);
   const leastPx = LEAST_STONE_MM2 / (expected.mmPerPx * small.factor) ** 2;

@@ -28,8 +28,6 @@ const LEAST_RADIUS_PX = 18;
 /** A whole lamp's image is at least so even; with 30 % of its width hidden it has 0.5, half a disc 0.28. */
 const LEAST_EVENNESS = 0.7;
 const MOST_SKEWNESS = 0.15;
-/** Blur above which the shape of the lamp's image is lost, share of its radius. */
-const MOST_BLUR = 0.4;
 /** A mark is at least this large, share of the ball's radius. */
 const MARK_SHARE = 0.16;
 
@@ -60,14 +58,13 @@ export function ballChecks(photo: Photo, { ball, lamp }: BallReading): BallCheck
   const others = secondLights(crop, inCrop, lamp, view).map(inPhoto);
   const warnings: Warning[] = [];
   if (others.length > 0) warnings.push(warningAt('second-light', { marks: others.map(marked) }));
-  if (shape && lampAt && !isWhole(shape, lamp.blurPx)) {
+  if (shape && lampAt && !isWhole(shape)) {
     warnings.push(warningAt('lamp-partly', { marks: [lampAt] }));
   }
   const room = (ballFace(crop, inCrop)?.room(0) ?? 0) / fresnelReflectance(BALL_INDEX, 1);
   return { warnings, secondLights: others, lampAt, room };
 }
 
-function isWhole({ evenness, skewness, radiusPx }: LampRoundness, blurPx: number): boolean {
-  if (blurPx > MOST_BLUR * radiusPx) return true;
+function isWhole({ evenness, skewness }: LampRoundness): boolean {
   return evenness > LEAST_EVENNESS && skewness < MOST_SKEWNESS;
 }

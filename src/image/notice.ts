@@ -11,6 +11,8 @@ export const REFUSALS = {
   'out-of-focus': 'The photo is out of focus: hold the camera steady, focus on the stones and take it again.',
   'too-dark':
     'The photo is too dark to measure: give it more exposure, or bring the lamp nearer, and take it again.',
+  'low-resolution':
+    'The photo has too few pixels to find the ball: go closer, or save it larger: at least four pixels per millimeter.',
   'exposures-differ-in-size':
     'The shots are not of one size: take them with the same camera, held the same way, and do not crop them.',
   'exposures-differ-in-scene':
