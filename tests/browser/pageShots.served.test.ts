@@ -30,7 +30,7 @@ const addShot = (buffer: Buffer) =>
 
 it('offers a darker shot, for which the clipped ball gives reason', async () => {
   expect(await page.getByText(WARNINGS['ball-clipped']).isVisible()).toBe(true);
-  const button = page.getByRole('button', { name: 'Add a darker shot' });
+  const button = page.getByRole('button', { name: 'Add a darker shot', exact: true });
   expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(47.5);
 });
 
