@@ -30,14 +30,11 @@ export interface GlossResult {
 export async function readGlossPhoto(job: GlossPhoto, cv: OpenCv): Promise<GlossResult> {
   const truth = readGlossTruth(job);
   const started = performance.now();
-  const photo = await decodeFile(job.photoPath);
-  const options = { ballMm: truth.ball.diameterMm, ballAt: null, rig: null };
-  const darker = job.darkerPath === null ? [] : [await decodeFile(job.darkerPath)];
-  const report = await analyzeShots([photo, ...darker], options, cv, () => {}).catch((error: unknown) => {
+  const measured = await measure(job, truth, cv).catch((error: unknown) => {
     if (error instanceof Refusal) return error.code;
     throw error;
   });
-  const isRefused = typeof report === 'string';
+  const isRefused = typeof measured === 'string';
   return {
     photo: {
       part: truth.part ?? null,
@@ -45,14 +42,22 @@ export async function readGlossPhoto(job: GlossPhoto, cv: OpenCv): Promise<Gloss
       variant: job.variant,
       photoPath: job.photoPath,
       faults: truth.faults ?? [],
-      refused: isRefused ? report : null,
-      warnings: isRefused ? [] : report.warnings.map(({ code }) => code),
+      refused: isRefused ? measured : null,
+      warnings: isRefused ? [] : measured.report.warnings.map(({ code }) => code),
       trueStones: truth.stones.length,
-      foundStones: isRefused ? 0 : report.stones.length,
+      foundStones: isRefused ? 0 : measured.report.stones.length,
       seconds: (performance.now() - started) / 1000,
     },
-    rows: isRefused ? unreadRows(job, truth) : readRows(job, truth, photo, report),
+    rows: isRefused ? unreadRows(job, truth) : readRows(job, truth, measured.photo, measured.report),
   };
+}
+
+/** Decodes and analyzes; throws the Refusal of either. */
+async function measure(job: GlossPhoto, truth: GlossTruth, cv: OpenCv) {
+  const photo = await decodeFile(job.photoPath);
+  const options = { ballMm: truth.ball.diameterMm, ballAt: null, rig: null };
+  const darker = job.darkerPath === null ? [] : [await decodeFile(job.darkerPath)];
+  return { photo, report: await analyzeShots([photo, ...darker], options, cv, () => {}) };
 }
 
 const UNREAD = {
