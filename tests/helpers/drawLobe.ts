@@ -22,6 +22,10 @@ export interface DrawnLobe {
   readonly turnDeg?: number;
   /** The stone's own light by x and y from the middle, −1 to 1. */
   readonly body?: (x: number, y: number) => number;
+  /** Slope of the skin beside that of the paraboloid, right and up, by pixels right and up from the lobe's center. */
+  readonly skin?: (right: number, up: number) => readonly [number, number];
+  /** Share of a perfect mirror's light that the skin sends there, by pixels right and up from the lobe's center. */
+  readonly polish?: (right: number, up: number) => number;
   /** Factor on all light. */
   readonly exposure?: number;
   /** Standard deviation of the noise, radiance. */
@@ -43,7 +47,9 @@ export function drawLobe(drawn: DrawnLobe): HighlightProblem {
     const x = ((i % (SIDE * FINE)) + 0.5) / FINE - SIDE / 2 - 0.3;
     const y = SIDE / 2 - (Math.floor(i / (SIDE * FINE)) + 0.5) / FINE - 0.2;
     const [u, v] = [along * (cos * x + sin * y), across * (-sin * x + cos * y)];
-    return gloss(normalize([cos * u - sin * v, sin * u + cos * v, 1]));
+    const [right, up] = drawn.skin?.(x, y) ?? [0, 0];
+    const normal = normalize([cos * u - sin * v + right, sin * u + cos * v + up, 1]);
+    return gloss(normal) * (drawn.polish?.(x, y) ?? 1);
   });
   const soft = pointSpread(fine, SIDE * FINE, SIDE * FINE, BLUR_PX * FINE);
   const random = normalNoise(7);

@@ -1,6 +1,6 @@
 #!/bin/sh
 # Rebuilds one part of the gloss bench: renders each scene, then develops its photographs.
-# Usage: [GPU=1] sh build-all.sh PART OUT [keep]    PART: development, test, turned or faults
+# Usage: [GPU=1] sh build-all.sh PART OUT [keep]    PART: development, test, turned, faults or waves
 # With GPU=1 a CUDA graphics card renders.
 # Scenes that OUT already holds are skipped, so it can be stopped and started again. With `keep` the linear
 # pictures stay in OUT/linear; otherwise each is deleted once its photographs are written.

@@ -5,9 +5,10 @@ import numpy as np
 from bodies import BODIES
 from fault_plan import fault_scenes
 from setting import BALL_INDEX, fresnel0
+from wave_plan import wave_scenes
 
 # Each part draws from its own stream, so that development never sees what the test part holds.
-STREAMS = {"development": 7301, "test": 9127, "turned": 4813, "faults": 6607}
+STREAMS = {"development": 7301, "test": 9127, "turned": 4813, "faults": 6607, "waves": 5519}
 
 # kind: (scenes, fewest and most stones, pixels per mm, picture width in px, stone length as a share of the view).
 KINDS = {
@@ -141,4 +142,6 @@ def part_scenes(part):
         return turned_scenes(rng, part)
     if part == "faults":
         return fault_scenes(rng, part, draw_stones, lamp_of, room, spread)
+    if part == "waves":
+        return wave_scenes(rng, part, draw_stones, lamp_of, room, spread)
     return lit_scenes(rng, part)

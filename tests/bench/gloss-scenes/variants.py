@@ -26,7 +26,7 @@ def perturbed(number):
 def variants_of(truth):
     """The photographs to make of a scene: {name: settings}, and {name: faults these add}."""
     part, number = truth["part"], int(truth["scene"].split("-")[-1])
-    if part == "turned":
+    if part in ("turned", "waves"):
         return CLEAN, {}
     if part != "faults":
         return {**CLEAN, **perturbed(number)}, {}
