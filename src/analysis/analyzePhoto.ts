@@ -17,6 +17,7 @@ import { type BallReading, readBall } from './readBall';
 import { readScene } from './readScene';
 import { refuseBlindPhoto } from './refuseBlindPhoto';
 import type { HighlightReport, PhotoReport, PixelPoint, Rig, StoneReport } from './report';
+import { skinReport } from './skinReport';
 import { type StoneCrop, stoneCrop } from './stoneCrop';
 import { stoneFlaws } from './stoneFlaws';
 import { stoneGloss } from './stoneGloss';
@@ -97,7 +98,7 @@ export async function analyzePhoto(
   };
 }
 
-const WITHHELD = { highlight: null, bound: null } as const;
+const WITHHELD = { highlight: null, bound: null, skin: null } as const;
 const UNCHECKED = { radianceSd: 0, isMoved: false, check: null, warnings: [] } as const;
 
 interface Scene {
@@ -144,7 +145,7 @@ function measureStone(scene: Scene, shape: StoneShape, cutOff: boolean, id: numb
   const read = held.isMoved ? WITHHELD : stoneGloss(crop, light);
   const halves = scene.secondLights.map((direction) => halfTo(direction, view));
   const isOther = read.highlight !== null && mirrorsSecondLight(crop, read.highlight, light.half, halves);
-  const { highlight: found, bound } = isOther ? WITHHELD : read;
+  const { highlight: found, bound, skin } = isOther ? WITHHELD : read;
   const highlight = found && widenGloss(found, held.radianceSd, light.half[2]);
   const { flaws, inspectedCm2 } = stoneFlaws(cv, crop, rig.mmPerPx, lampSide(rig));
   return {
@@ -157,6 +158,7 @@ function measureStone(scene: Scene, shape: StoneShape, cutOff: boolean, id: numb
     cutOff,
     highlight: highlight && withoutRoom(highlight, lampShare),
     glossBound: bound && loosenBound(bound, held.radianceSd),
+    ...(skin ? { skin: skinReport(skin, crop, rig.mmPerPx) } : {}),
     flaws,
     inspectedCm2,
     ...(held.isMoved ? { glossWithheld: true } : isOther ? { glossWithheld: 'second-light' } : {}),

@@ -118,6 +118,37 @@ export interface HighlightReport {
   };
 }
 
+/** Waves of the skin, such as orange peel, read off the outline of the mirrored lamp; not part of the roughness. */
+export interface WavinessReport {
+  /** Root mean square of the waves' slope along one direction, degrees; null when no waves are seen. */
+  readonly slopeDeg: number | null;
+  /** Ends of the 90 % interval; without waves from 0 to what they have at most (95 %). */
+  readonly slopeLowDeg: number;
+  readonly slopeHighDeg: number;
+  /** Likeliest length of the waves; null when no waves are seen. */
+  readonly wavelengthMm: number | null;
+  /** Longest waves that can be told from the stone's own shape. */
+  readonly longestMm: number;
+}
+
+/** A place inside the lamp's image that hardly mirrors it: a pit, frosting, an undercut grain. */
+export interface DullPatchReport {
+  readonly row: number;
+  readonly column: number;
+  /** As seen from the camera. */
+  readonly areaMm2: number;
+  /** Light that its darkest place mirrors, share of what the skin around it does, 0 to 1. */
+  readonly share: number;
+}
+
+/** How even a stone's skin is where it mirrors the lamp. */
+export interface SkinReport {
+  /** Null where the lamp's image is too soft, too small or too broken to tell. */
+  readonly waviness: WavinessReport | null;
+  /** The largest first. */
+  readonly dullPatches: readonly DullPatchReport[];
+}
+
 /** What a stone without a readable highlight can still be said to be. */
 export interface GlossBound {
   /** Roughness that it has at least, for the same refractive indices as a highlight's; 0 when it may be a mirror. */
@@ -152,6 +183,8 @@ export interface StoneReport {
   readonly highlight: HighlightReport | null;
   /** Given when there is no highlight. */
   readonly glossBound: GlossBound | null;
+  /** Left out where no highlight was fitted, or one as wide as the stone. */
+  readonly skin?: SkinReport;
   readonly flaws: readonly FlawReport[];
   /** Surface actually inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;

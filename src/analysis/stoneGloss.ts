@@ -11,6 +11,7 @@ import {
   type StoneHighlight,
   stoneHighlight,
 } from '../measure/stoneHighlight';
+import { type StoneSkin, stoneSkin } from '../measure/stoneSkin';
 import { type WholeStoneLobe, wholeStoneLobe } from '../measure/wholeStoneLobe';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { glossUnits } from '../optics/glossUnits';
@@ -39,6 +40,8 @@ const WIDEST_GU60 = 70;
 export interface StoneGloss {
   readonly highlight: HighlightReport | null;
   readonly bound: GlossBound | null;
+  /** How even the skin is where it mirrors the lamp; null or left out when no highlight was fitted in a window. */
+  readonly skin?: StoneSkin | null;
 }
 
 /**
@@ -54,7 +57,9 @@ export function stoneGloss(crop: StoneCrop, light: HighlightLight): StoneGloss {
   const near = found && windowReport(crop, light, found);
   const isSure = near !== null && near.byIndex[1]!.alpha < LIKE_SHADING * light.sourceSlope;
   const highlight = isSure ? near : wideReport(crop, mask, light, near);
-  if (highlight && isNumber(highlight)) return { highlight, bound: null };
+  if (highlight && isNumber(highlight)) {
+    return { highlight, bound: null, skin: found && highlight === near ? stoneSkin(found) : null };
+  }
   return { highlight: null, bound: boundOf(crop, mask, light, highlight) };
 }
 

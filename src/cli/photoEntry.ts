@@ -1,10 +1,12 @@
 import type {
   BallReport,
+  DullPatchReport,
   FlawReport,
   LightReport,
   PhotoReport,
   PixelPoint,
   StoneReport,
+  WavinessReport,
 } from '../analysis/report';
 import type { Gloss } from '../grading/gloss';
 import type { StoneGrade } from '../grading/gradeStone';
@@ -42,6 +44,9 @@ export interface StoneEntry {
   readonly fractureMm: StoneGrade['fractureMm'];
   readonly smoothness: StoneGrade['smoothness'];
   readonly verdict: Pick<StoneGrade['verdict'], 'action' | 'reasons'>;
+  /** How even the skin is where it mirrors the lamp; null where the photo does not tell. */
+  readonly waviness: WavinessReport | null;
+  readonly dullPatches: readonly DullPatchReport[] | null;
 }
 
 /** Gloss and what follows from it; fields were only ever added, at the end. */
@@ -89,7 +94,9 @@ function stoneEntry(stone: StoneReport, grade: StoneGrade): StoneEntry {
   const gloss = grade.gloss && glossEntry(grade.gloss, stone.highlight?.bodyReflectance ?? null);
   const glossAtMost = grade.gu60AtMost === null ? null : { gu60: grade.gu60AtMost };
   const measured = { id, center, outline, areaMm2, lengthMm, widthMm, gloss, glossAtMost, flaws };
-  return { ...measured, pitsPerCm2, fractureMm, smoothness, verdict: { action, reasons } };
+  const { waviness = null, dullPatches = null } = grade.skin ?? {};
+  const graded = { pitsPerCm2, fractureMm, smoothness, verdict: { action, reasons } };
+  return { ...measured, ...graded, waviness, dullPatches };
 }
 
 function glossEntry(gloss: Gloss, bodyReflectance: number | null): GlossEntry {

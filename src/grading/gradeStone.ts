@@ -3,7 +3,7 @@ import { type Gloss, glossOf } from './gloss';
 import { glossAtMost } from './glossAtMost';
 import { DEFAULT_LIMITS, type Limits } from './limits';
 import type { MaterialName } from './materials';
-import type { MeasuredStone } from './measuredStone';
+import type { MeasuredSkin, MeasuredStone } from './measuredStone';
 import { type SmoothnessPart, smoothness } from './smoothness';
 import type { Step } from './steps';
 import { type Verdict, verdict } from './verdict';
@@ -25,6 +25,8 @@ export interface StoneGrade {
   readonly gloss: Gloss | null;
   /** 60° gloss that a stone without a highlight has at most; null when its gloss is known. */
   readonly gu60AtMost: number | null;
+  /** Waves and dull patches of the skin, apart from its roughness; null where no lamp's image tells. */
+  readonly skin: MeasuredSkin | null;
   /** Sure pits per cm² of surface seen. */
   readonly pitsPerCm2: number;
   /** Length of all sure fractures together, mm. */
@@ -53,6 +55,7 @@ export function gradeStone(stone: MeasuredStone, settings: GradeSettings): Stone
     id: stone.id,
     gloss,
     gu60AtMost,
+    skin: stone.skin ?? null,
     pitsPerCm2: tallies.sure.pit.count / tallies.surfaceCm2,
     fractureMm: tallies.sure.fracture.totalMm,
     smoothness: score,

@@ -31,6 +31,26 @@ export interface MeasuredFlaw {
   readonly confidence: number;
 }
 
+/** How even a stone's skin is where it mirrors the lamp. */
+export interface MeasuredSkin {
+  /** Slopes are root mean squares along one direction, degrees; null where the lamp's image is too soft to tell. */
+  readonly waviness: {
+    /** Null when no waves are seen, as is their length. */
+    readonly slopeDeg: number | null;
+    readonly slopeLowDeg: number;
+    readonly slopeHighDeg: number;
+    readonly wavelengthMm: number | null;
+    readonly longestMm: number;
+  } | null;
+  /** Places inside the lamp's image that hardly mirror it, in photo pixels and mm². */
+  readonly dullPatches: readonly {
+    readonly row: number;
+    readonly column: number;
+    readonly areaMm2: number;
+    readonly share: number;
+  }[];
+}
+
 /** A stone as far as grading needs it; what a photo's report holds of each stone fits it. */
 export interface MeasuredStone {
   readonly id: number;
@@ -44,6 +64,8 @@ export interface MeasuredStone {
   readonly glossBound: MeasuredBound | null;
   /** True when gloss was not read because lamp or camera moved, or the light that its highlight mirrors. */
   readonly glossWithheld?: boolean | 'second-light';
+  /** Left out when no highlight was fitted, or one as wide as the stone. */
+  readonly skin?: MeasuredSkin;
   readonly flaws: readonly MeasuredFlaw[];
   /** Surface inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;

@@ -13,6 +13,7 @@ import { repeatability, repeatVerdict } from './glossRepeat';
 import type { GlossPhotoRow, GlossRow } from './glossRow';
 import { badlyOffUnwarned, readable } from './glossScores';
 import { sideBySide } from './glossSideBySide';
+import { skinLines } from './glossSkin';
 import { cleanVerdicts, perturbedVerdicts } from './glossTargets';
 import { CLEAN, glossPhotosIn } from './glossTruth';
 import { stoneText, unanswered, worstStones } from './glossWorst';
@@ -89,6 +90,7 @@ function report({ photos, rows }: GlossRun): number {
     print(variantLines(rows));
     print(glossBreakdown(cleanOrAll(rows)));
     print(sideBySide(cleanOrAll(rows)));
+    print(skinLines(cleanOrAll(rows)));
   }
   const failed = verdicts.filter(({ met }) => !met).length;
   console.log(`\n${verdicts.length - failed} of ${verdicts.length} targets met`);

@@ -1,4 +1,4 @@
-import type { PhotoReport, StoneReport } from '../../src/analysis/report';
+import type { PhotoReport, SkinReport, StoneReport } from '../../src/analysis/report';
 import { glossOf } from '../../src/grading/gloss';
 import { glossUnits } from '../../src/optics/glossUnits';
 import type { GlossPhoto, GlossTruth, TrueGlossStone } from './glossTruth';
@@ -51,6 +51,10 @@ export interface GlossRow {
   readonly reading: GlossReading | null;
   /** Least roughness said of a stone without a number, at its true index; 0 or null where nothing is said. */
   readonly alphaAtLeast: number | null;
+  /** Waves pressed into the stone, for true; null without any, left out of older rows as what was read of them is. */
+  readonly trueWaves?: { readonly wavelengthMm: number; readonly slope: number } | null;
+  /** What was read of the skin; null where the photo did not tell. */
+  readonly skin?: SkinReport | null;
   /** Codes of the warnings that a reader of this stone's number sees. */
   readonly warnings: readonly string[];
   /** Two plain scores, larger for glossier; null when the stone was not found. */
@@ -133,6 +137,7 @@ export function trueRow(
     lampShape: truth.lamp.shape,
     pxPerMm: 1 / truth.mmPerPx,
     pitsInHighlight: stone.pitsInHighlight ?? 0,
+    trueWaves: stone.waviness ?? null,
     isHighlightSeen: highlight?.visible ?? true,
     row: highlight?.row ?? center[0],
     column: highlight?.column ?? center[1],

@@ -27,6 +27,8 @@ export interface TrueGlossStone extends TrueStone {
   /** The same in every photo that shows this very stone, turned. */
   readonly stone?: string;
   readonly pitsInHighlight?: number;
+  /** Waves of the skin: their length, and the root mean square of their slope along one direction. */
+  readonly waviness?: { readonly wavelengthMm: number; readonly slope: number };
   /** Where the sound skin mirrors the lamp; not visible when a neighbor hides it from lamp or camera. */
   readonly highlight?: { readonly row: number; readonly column: number; readonly visible: boolean };
 }

@@ -88,6 +88,7 @@ function readRows(job: GlossPhoto, truth: GlossTruth, photo: Photo, report: Phot
       isFound: true,
       reading: glossReading(match.stone, stone.n),
       alphaAtLeast: leastAlpha(match.stone, stone.n),
+      skin: match.stone.skin ?? null,
       warnings: warningsBeside(report, match.stone),
       ...glossBaselines(photo, outline, mirrorRadiance),
     };

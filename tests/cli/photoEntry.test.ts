@@ -17,7 +17,8 @@ it('writes exactly the names other programs rely on', () => {
     'file refused warnings widthPx heightPx mmPerPx ball light stones exposures exposureRatios'.split(' ');
   expect(Object.keys(photos[0])).toEqual(photo);
   const stone =
-    'id center outline areaMm2 lengthMm widthMm gloss glossAtMost flaws pitsPerCm2 fractureMm smoothness verdict';
+    'id center outline areaMm2 lengthMm widthMm gloss glossAtMost flaws pitsPerCm2 fractureMm smoothness verdict ' +
+    'waviness dullPatches';
   expect(Object.keys(photos[0].stones[0])).toEqual(stone.split(' '));
   const gloss =
     'alpha alphaLow alphaHigh gu60 gu20 finish ceilingGu60 gu85 gu60Low gu60High level shareOfCeiling ' +
@@ -30,6 +31,16 @@ it('says null where no gloss could be measured', () => {
   const blind = entry.stones.filter((_, i) => report.stones[i]?.highlight === null);
   expect(blind.length).toBeGreaterThan(0);
   expect(blind.every(({ gloss }) => gloss === null)).toBe(true);
+});
+
+it('tells waviness and dull patches apart from gloss, null where the photo does not tell', () => {
+  const waviness = { slopeDeg: 0.7, slopeLowDeg: 0.4, slopeHighDeg: 1.3, wavelengthMm: 0.5, longestMm: 1.3 };
+  const skin = { waviness, dullPatches: [{ row: 1, column: 2, areaMm2: 0.1, share: 0 }] };
+  const stones = report.stones.map((stone, i) => (i === 0 ? { ...stone, skin } : stone));
+  const again = stones.map((stone) => gradeStone(stone, settings));
+  const [first, second] = gradedEntry(['tray.jpg'], { ...report, stones }, again).stones;
+  expect([first!.waviness, first!.dullPatches]).toEqual([skin.waviness, skin.dullPatches]);
+  expect([second!.waviness, second!.dullPatches]).toEqual([null, null]);
 });
 
 it('gives image clarity for each comb, and contrast only where the stone itself was seen', () => {

@@ -3,17 +3,19 @@ import type { StoneGrade } from '../../grading/gradeStone';
 import { GlossScale } from './GlossScale';
 import { HighlightChart } from './HighlightChart';
 import { ShineTable } from './ShineTable';
+import { skinWords } from './skinWords';
 
 interface Props {
   readonly gloss: StoneGrade['gloss'];
   readonly gu60AtMost: number | null;
+  readonly skin: StoneGrade['skin'];
   readonly highlight: HighlightReport | null;
   /** True when it was not read because lamp or camera moved. */
   readonly withheld: boolean | 'second-light';
 }
 
 /** How much the stone shines, how sure that is, and how much its material could. */
-export function GlossPart({ gloss, gu60AtMost, highlight, withheld }: Props) {
+export function GlossPart({ gloss, gu60AtMost, skin, highlight, withheld }: Props) {
   if (gloss === null || highlight === null) {
     return (
       <section>
@@ -46,6 +48,9 @@ export function GlossPart({ gloss, gu60AtMost, highlight, withheld }: Props) {
       <ShineTable gloss={gloss} bodyReflectance={highlight.bodyReflectance ?? null} />
       <h3>Its highlight</h3>
       <HighlightChart profile={highlight.profile} />
+      {skinWords(skin).map((words) => (
+        <p key={words}>{words}</p>
+      ))}
     </section>
   );
 }
