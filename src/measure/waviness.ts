@@ -58,7 +58,7 @@ const LEAST_ODDS = 10;
  * edges stay sharp.
  *
  * Waves of wavelength λ and slope s bend the outline of an image of radius r by harmonics m with the variance
- * 4 s² J′ₘ(2πr/λ)² each for cosine and sine; place and curvature of the stone take the first three. Slope and
+ * 4 s² J′ₘ(2πr/λ)² each for cosine and sine; the fit itself takes those below the fourth. Slope and
  * wavelength are weighed together by how likely they make the harmonics that were measured, against what noise and
  * a stone's own shape bring. Waves longer than 2.5 r look like that shape.
  *

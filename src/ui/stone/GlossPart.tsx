@@ -47,10 +47,10 @@ export function GlossPart({ gloss, gu60AtMost, skin, highlight, withheld }: Prop
       <GlossScale gu={gloss.gu60} low={gloss.gu60Low} high={gloss.gu60High} ceiling={gloss.ceilingGu60} />
       <ShineTable gloss={gloss} bodyReflectance={highlight.bodyReflectance ?? null} />
       <h3>Its highlight</h3>
-      <HighlightChart profile={highlight.profile} />
       {skinWords(skin).map((words) => (
         <p key={words}>{words}</p>
       ))}
+      <HighlightChart profile={highlight.profile} />
     </section>
   );
 }
