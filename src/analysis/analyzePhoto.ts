@@ -1,8 +1,8 @@
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { shrinkPhoto } from '../image/shrinkPhoto';
+import type { HighlightLight } from '../measure/highlightScene';
 import { lampSeenFrom, type SeenLamp } from '../measure/lampSeenFrom';
-import type { HighlightLight } from '../measure/stoneHighlight';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
 import { combine, normalize, type Vector } from '../optics/vector';
 import type { OpenCv } from '../vision/openCv';

@@ -1,16 +1,12 @@
 import type { Mask } from '../image/raster';
 import { bodyReflectance } from '../measure/bodyReflectance';
-import { refit } from '../measure/highlightFit';
+import { fitAgain } from '../measure/highlightFit';
 import { highlightProfile } from '../measure/highlightProfile';
+import { type HighlightLight, SEARCH_INDEX } from '../measure/highlightScene';
 import { leastRoughness } from '../measure/leastRoughness';
-import { ROUGHNESS_RANGE, roughnessEstimate } from '../measure/roughnessEstimate';
+import { type RoughnessEstimate, roughnessEstimate } from '../measure/roughnessEstimate';
 import { shrinkMask } from '../measure/shrinkMask';
-import {
-  type HighlightLight,
-  SEARCH_INDEX,
-  type StoneHighlight,
-  stoneHighlight,
-} from '../measure/stoneHighlight';
+import { type StoneHighlight, stoneHighlight } from '../measure/stoneHighlight';
 import { type StoneSkin, stoneSkin } from '../measure/stoneSkin';
 import { type WholeStoneLobe, wholeStoneLobe } from '../measure/wholeStoneLobe';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
@@ -82,11 +78,9 @@ const polishOf = (light: HighlightLight, n: number) =>
 function windowReport(crop: StoneCrop, light: HighlightLight, found: StoneHighlight): HighlightReport {
   const { fit, problem } = found;
   const { window } = problem;
-  const likely = roughnessEstimate(problem, fit);
   const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {
-    const ratio = n === SEARCH_INDEX ? 1 : seen(refitted(found, light, n)) / seen(fit.shape.alpha);
-    const { alpha, low, high } = likely;
-    return { n, alpha: alpha * ratio, alphaLow: low * ratio, alphaHigh: Math.min(1, high * ratio) };
+    const { alpha, low, high } = roughnessAt(found, light, n);
+    return { n, alpha, alphaLow: low, alphaHigh: high };
   });
   const [row, column] = crop.toPhoto(
     window.row + fit.shape.row * window.stepPx,
@@ -146,11 +140,9 @@ function boundOf(
   return { byIndex };
 }
 
-/** A mirror smoother than any polish is as good as the best one. */
-const seen = (alpha: number) => Math.max(alpha, ROUGHNESS_RANGE.least);
-
-/** Roughness when a perfect polish would mirror as much as that index does. */
-function refitted({ fit, problem }: StoneHighlight, light: HighlightLight, n: number): number {
-  return refit({ ...problem, prior: { ...problem.prior, amplitude: polishOf(light, n) } }, fit, null).shape
-    .alpha;
+/** Roughness when a perfect polish mirrors as much as that index does. */
+function roughnessAt({ fit, problem }: StoneHighlight, light: HighlightLight, n: number): RoughnessEstimate {
+  if (n === SEARCH_INDEX) return roughnessEstimate(problem, fit);
+  const other = { ...problem, prior: { ...problem.prior, amplitude: polishOf(light, n) } };
+  return roughnessEstimate(other, fitAgain(other, fit));
 }

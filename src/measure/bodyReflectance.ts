@@ -2,7 +2,7 @@ import { LUMINANCE_WEIGHTS } from '../image/luminance';
 import type { Raster } from '../image/raster';
 import type { HighlightFit } from './highlightFit';
 import type { HighlightWindow } from './highlightModel';
-import type { HighlightLight } from './stoneHighlight';
+import type { HighlightLight } from './highlightScene';
 
 const FEWEST_PIXELS = 10;
 

@@ -79,6 +79,7 @@ const BOWL_RIDGE = 0.5;
 /** Neighboring pixels err together, so what is known beforehand counts as much as this many of them would, squared. */
 const PRIOR_WEIGHT = 3;
 const PRIOR_COUNT = 11;
+const AGAIN = { rounds: 3, iterations: 10 };
 
 /**
  * Fits center, curvature, roughness and body of one highlight together.
@@ -119,6 +120,17 @@ export function refit(problem: HighlightProblem, fit: HighlightFit, heldAlpha: n
   );
   const parameters = minimize(problem, start, fit.weights, fit.residualSd, steps, 8);
   return described(problem, parameters, fit.weights, fit.residualSd);
+}
+
+/**
+ * Fits a highlight again when something else is known beforehand, such as another refractive index.
+ *
+ * @param problem - As in the earlier fit, but for what is known.
+ * @param fit - The earlier fit; the search begins there.
+ */
+export function fitAgain(problem: HighlightProblem, { shape }: HighlightFit): HighlightFit {
+  const unevenCurvature = shape.change.some((value) => value !== 0);
+  return highlightFit(problem, shape, { ...AGAIN, unevenCurvature });
 }
 
 function minimize(

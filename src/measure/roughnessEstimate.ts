@@ -1,5 +1,6 @@
 import { type HighlightFit, type HighlightProblem, refit } from './highlightFit';
 import type { HighlightWindow, LobeOptics } from './highlightModel';
+import { lobeMisfit } from './lobeMisfit';
 
 /** A roughness and its 90 % interval. */
 export interface RoughnessEstimate {
@@ -25,8 +26,8 @@ const TAILS = [0.05, 0.95] as const;
 const NORMAL_90 = 1.645;
 /** What the model itself is wrong by: lobe shape, uneven curvature (from the development scenes), ln α. */
 const MODEL_SD = 0.12;
-/** A lobe stands out down to this share of its height. */
-const STANDS_OUT = 0.1;
+/** A window always holds about so many independent residuals: slow ones are fitted away with the body. */
+const FEWEST_INDEPENDENT = 20;
 /** Spread of the measured camera blur, share of it; it enters where the edge of a near-mirror is read. */
 const BLUR_SD = 0.25;
 
@@ -45,14 +46,16 @@ export function roughnessEstimate(problem: HighlightProblem, fit: HighlightFit):
   const ladder = costLadder(problem, fit);
   const step = Math.log(ROUGHNESS_RANGE.most / ROUGHNESS_RANGE.least) / GRID;
   const places = Array.from({ length: GRID + 1 }, (_, i) => Math.log(ROUGHNESS_RANGE.least) + i * step);
-  const likely = places.map((place) => Math.exp(-(rootAt(ladder, place) ** 2) / 2));
+  const costs = places.map((place) => rootAt(ladder, place) ** 2);
+  const least = Math.min(...costs);
+  const likely = costs.map((cost) => Math.exp((least - cost) / 2));
   const total = likely.reduce((sum, value) => sum + value, 0);
   const mean = places.reduce((sum, place, i) => sum + (place * likely[i]!) / total, 0);
   const [low, high] = TAILS.map((share) => places[reaches(likely, share * total)] ?? mean) as [
     number,
     number,
   ];
-  const model = Math.hypot(MODEL_SD, blurSd(problem.optics, fit), misfit(problem.window, fit));
+  const model = Math.hypot(MODEL_SD, blurSd(problem.optics, fit), lobeMisfit({ problem, fit }));
   const widen = (end: number) => Math.hypot(end - mean, NORMAL_90 * model);
   return {
     alpha: Math.exp(mean),
@@ -80,23 +83,23 @@ interface Rung {
 function costLadder(problem: HighlightProblem, fit: HighlightFit): Rung[] {
   const independent = independentShare(problem.window, fit);
   const middle = Math.log(fit.shape.alpha);
-  const side = (direction: 1 | -1): Rung[] => {
-    const rungs: Rung[] = [];
+  // The given fit need not have reached the lowest cost.
+  let least = fit.cost;
+  const side = (direction: 1 | -1) => {
+    const tried: { lnAlpha: number; cost: number }[] = [];
     for (const distance of DISTANCES) {
       const lnAlpha = middle + direction * distance;
       const { cost } = refit(problem, fit, Math.exp(lnAlpha));
-      const root = Math.sqrt(Math.max(0, (cost - fit.cost) * independent));
-      rungs.push({ lnAlpha, root });
-      if (
-        root > FAR_ENOUGH ||
-        lnAlpha < Math.log(ROUGHNESS_RANGE.least) ||
-        lnAlpha > Math.log(ROUGHNESS_RANGE.most)
-      )
-        break;
+      least = Math.min(least, cost);
+      tried.push({ lnAlpha, cost });
+      const isOutside = lnAlpha < Math.log(ROUGHNESS_RANGE.least) || lnAlpha > Math.log(ROUGHNESS_RANGE.most);
+      if (isOutside || (cost - least) * independent > FAR_ENOUGH ** 2) break;
     }
-    return rungs;
+    return tried;
   };
-  return [...side(-1).reverse(), { lnAlpha: middle, root: 0 }, ...side(1)];
+  const below = side(-1).reverse();
+  const tried = [...below, { lnAlpha: middle, cost: fit.cost }, ...side(1)];
+  return tried.map(({ lnAlpha, cost }) => ({ lnAlpha, root: Math.sqrt((cost - least) * independent) }));
 }
 
 /** The root grows about evenly between two rungs, and beyond the last as between the last two. */
@@ -113,20 +116,7 @@ function blurSd(optics: LobeOptics, fit: HighlightFit): number {
   return Math.min(1.5, (BLUR_SD * blurSlope * blurSlope) / (fit.shape.alpha * fit.shape.alpha));
 }
 
-/** What the lobe leaves over where it stands out, share of the lobe: its shape is then wrong by about as much. */
-function misfit(window: HighlightWindow, fit: HighlightFit): number {
-  const highest = fit.lobe.reduce((most, value) => Math.max(most, value), 0);
-  let left = 0;
-  let lobe = 0;
-  for (let i = 0; i < fit.lobe.length; i++) {
-    if (window.use[i] !== 1 || fit.lobe[i]! < STANDS_OUT * highest) continue;
-    left += (window.values[i]! - fit.body[i]! - fit.amplitude * fit.lobe[i]!) ** 2;
-    lobe += (fit.amplitude * fit.lobe[i]!) ** 2;
-  }
-  return lobe > 0 ? Math.sqrt(left / lobe) : 0;
-}
-
-/** Share of the residuals that are independent, from the correlation of neighbors. */
+/** Share of the residuals that are independent, from the correlation of neighbors; the body fitted away leaves a few at least. */
 function independentShare(window: HighlightWindow, fit: HighlightFit): number {
   const left = window.values.map((value, i) => value - fit.body[i]! - fit.amplitude * fit.lobe[i]!);
   const share = (offset: number) => {
@@ -140,5 +130,6 @@ function independentShare(window: HighlightWindow, fit: HighlightFit): number {
     const correlation = square > 0 ? Math.min(0.95, Math.max(0, product / square)) : 0;
     return (1 - correlation) / (1 + correlation);
   };
-  return share(1) * share(window.width);
+  const used = fit.weights.reduce((sum, weight) => sum + weight, 0);
+  return Math.max(share(1) * share(window.width), Math.min(1, FEWEST_INDEPENDENT / Math.max(1, used)));
 }

@@ -1,40 +1,25 @@
-import { luminance } from '../image/luminance';
 import type { Mask, Raster } from '../image/raster';
-import { fresnelReflectance } from '../optics/fresnelReflectance';
-import type { LampTurn } from '../optics/lampLobe';
-import type { Vector } from '../optics/vector';
 import { behavesLikeLamp } from './behavesLikeLamp';
-import { clippedPixels } from './clippedPixels';
-import { colorWeights } from './colorWeights';
 import { type HighlightCandidate, highlightCandidates } from './highlightCandidates';
 import { type FitEffort, type HighlightFit, type HighlightProblem, highlightFit } from './highlightFit';
 import { EVEN_CURVATURE, type HighlightWindow, type LobeShape } from './highlightModel';
-import { type HighlightPlace, highlightPlace } from './highlightPlace';
+import {
+  type HighlightLight,
+  type HighlightScene,
+  heightShare,
+  highlightScene,
+  mixFor,
+} from './highlightScene';
 import { highlightWindow } from './highlightWindow';
 import { lobeHalfWidth } from './lobeHalfWidth';
+import { lobeMisfit } from './lobeMisfit';
 import { looksLikeSpeck } from './looksLikeSpeck';
-
-/** Lamp and camera as a stone's highlight needs them. */
-export interface HighlightLight {
-  /** Radiance of the lamp's image in a perfect mirror, unit of the raster. */
-  readonly lampRadiance: number;
-  /** Half-vector radius and shape of the lamp. */
-  readonly sourceSlope: number;
-  readonly lampTurnRad: LampTurn;
-  /** Standard deviation of the camera's point spread, pixels. */
-  readonly blurPx: number;
-  /** Unit vector halfway between lamp and camera, in a frame whose z points from the stone to the camera. */
-  readonly half: Vector;
-}
 
 /** The best highlight of a stone under one assumed refractive index. */
 export interface StoneHighlight {
   readonly problem: HighlightProblem;
   readonly fit: HighlightFit;
 }
-
-/** Index under which the search for the highlight is made; most tumbled stones are quartz. */
-export const SEARCH_INDEX = 1.54;
 
 /** Curvature expected of a stone with silhouette radius 1: flatter than a ball, facets flatter still. */
 export const CURVATURE_PRIOR = { mean: Math.log(0.75), sd: 0.7 };
@@ -44,24 +29,20 @@ const WHOLE_STONE_CURVATURE_SD = 0.05;
 const AMPLITUDE_SD = 0.025;
 /** How far from the expected place a highlight may lie, standard deviation in radii of the stone. */
 const PLACE_SD = 0.4;
-/**
- * Mixes of the channels: each serves lobes from that height on, share of a perfect polish, and lets pass a
- * pattern of that share, since turning down weak colors brings in color noise and color blur.
- */
-const MIXES = [
-  { leastShare: 0.3, patience: 0.08 },
-  { leastShare: 0.06, patience: 0.02 },
-  { leastShare: 0, patience: 0.005 },
-];
-/** Under the highlight the stone is at least this share of its own dark level (fifth percentile). */
-const LEAST_BODY_SHARE = 0.6;
 const QUICK: FitEffort = { rounds: 2, iterations: 6, unevenCurvature: false };
 const THOROUGH: FitEffort = { rounds: 3, iterations: 14, unevenCurvature: false };
 /** Near-mirrors show the curvature's change in the outline of the lamp's image. */
 const NEAR_MIRROR: FitEffort = { ...THOROUGH, unevenCurvature: true };
 const NEAR_MIRROR_SHARE = 0.5;
 /** Candidates fitted thoroughly. */
-const FINALISTS = 2;
+const FINALISTS = 3;
+/** A spot of such contrast, share of a perfect polish, is tried as a mirror too; that roughness, lamp radii. */
+const BRIGHT_SPOT = { from: 0.3, to: 0.9 };
+const MIRROR_GUESS = 0.2;
+/** Quick fits that end this near to each other found the same spot. */
+const SAME_PLACE_PX = 3;
+/** A quick fit is coarse: one that does not behave like the lamp's image yet still has so much of a chance. */
+const SECOND_CHANCE = 0.25;
 const FEWEST_PIXELS = 40;
 
 /**
@@ -73,62 +54,54 @@ const FEWEST_PIXELS = 40;
  * @returns The highlight that explains most, or null when nothing on the stone behaves like one.
  */
 export function stoneHighlight(stone: Raster, mask: Mask, light: HighlightLight): StoneHighlight | null {
-  const scene = sceneOf(stone, mask, light);
+  const scene = highlightScene(stone, mask, light);
   const spots = [0, scene.mixes.length - 1].flatMap((mix) =>
     highlightCandidates(scene.mixes[mix]!.radiance, mask),
   );
   const candidates = [...spots, ...wideCandidates(scene)];
   const quick = candidates
-    .map((candidate) => fitFrom(scene, firstGuess(scene, candidate), candidate, QUICK, 1))
+    .flatMap((candidate) => firstGuesses(scene, candidate).map((guess) => ({ candidate, guess })))
+    .map(({ candidate, guess }) => fitFrom(scene, guess, candidate, QUICK, 1))
     .filter((found) => found !== null)
+    .map((found) => ({ found, promise: promise(scene, found) }))
+    .sort((a, b) => b.promise - a.promise);
+  const finals = apart(quick.map(({ found }) => found))
+    .slice(0, FINALISTS)
+    .map(({ problem, fit }) => {
+      const effort = heightShare(scene, fit.shape) > NEAR_MIRROR_SHARE ? NEAR_MIRROR : THOROUGH;
+      return fitFrom(scene, fit.shape, placeInCrop(problem.window, fit.shape), effort, 2);
+    })
+    .filter((found) => found !== null)
+    .filter((found) => behaves(scene, found) && !looksLikeSpeck(found) && evidence(scene, found) > 0)
     .sort((a, b) => evidence(scene, b) - evidence(scene, a));
-  let best: StoneHighlight | null = null;
-  for (const { problem, fit } of quick.slice(0, FINALISTS)) {
-    const effort = heightShare(scene, fit.shape) > NEAR_MIRROR_SHARE ? NEAR_MIRROR : THOROUGH;
-    const found = fitFrom(scene, fit.shape, placeInCrop(problem.window, fit.shape), effort, 2);
-    if (!found || looksLikeSpeck(found)) continue;
-    if (evidence(scene, found) > (best ? evidence(scene, best) : 0)) best = found;
+  const best = finals[0];
+  if (!best) return null;
+  // Several fits of one highlight: the one that leaves least over.
+  const same = finals.filter((other) => apartPx(best, other) < lobeWidthPx(scene, best));
+  return same.reduce((a, b) => (lobeMisfit(b) < lobeMisfit(a) ? b : a));
+}
+
+const placeOf = ({ problem, fit }: StoneHighlight) => placeInCrop(problem.window, fit.shape);
+
+function apartPx(a: StoneHighlight, b: StoneHighlight): number {
+  const [here, there] = [placeOf(a), placeOf(b)];
+  return Math.hypot(here.row - there.row, here.column - there.column);
+}
+
+const lobeWidthPx = ({ light }: HighlightScene, { fit: { shape } }: StoneHighlight) =>
+  lobeHalfWidth(shape.alpha, light.sourceSlope) / Math.exp(shape.mean);
+
+/** The first of each place: a highlight is found by several candidates, and once is enough. */
+function apart(found: readonly StoneHighlight[]): StoneHighlight[] {
+  const kept: StoneHighlight[] = [];
+  for (const one of found) {
+    if (!kept.some((other) => apartPx(one, other) < SAME_PLACE_PX)) kept.push(one);
   }
-  return best;
-}
-
-interface Scene {
-  readonly stone: Raster;
-  /** The stone's light in several mixes of the channels, from luminance to the mix with the least pattern. */
-  readonly mixes: readonly {
-    readonly leastShare: number;
-    readonly radiance: Raster;
-    readonly leastBody: number;
-  }[];
-  readonly mask: Mask;
-  readonly clipped: Mask;
-  readonly light: HighlightLight;
-  /** Radiance of a perfect polish of the search index. */
-  readonly amplitude: number;
-  readonly expected: HighlightPlace;
-}
-
-function sceneOf(stone: Raster, mask: Mask, light: HighlightLight): Scene {
-  const amplitude = light.lampRadiance * fresnelReflectance(SEARCH_INDEX, light.half[2]);
-  const mixes = MIXES.map(({ leastShare, patience }) => {
-    const radiance = luminance(stone, colorWeights(stone, mask, patience * Math.min(1, amplitude)));
-    const own = radiance.data.filter((_, i) => mask.data[i] === 1).sort();
-    const dark = own[Math.floor(0.05 * own.length)] ?? 0;
-    return { leastShare, radiance, leastBody: LEAST_BODY_SHARE * Math.max(0, dark) };
-  });
-  return {
-    stone,
-    mixes,
-    mask,
-    clipped: clippedPixels(stone),
-    light,
-    amplitude,
-    expected: highlightPlace(mask, light.half),
-  };
+  return kept;
 }
 
 /** Broad lobes at the expected place, which leave no spot that stands out of the pattern. */
-function wideCandidates({ expected, amplitude }: Scene): HighlightCandidate[] {
+function wideCandidates({ expected, amplitude }: HighlightScene): HighlightCandidate[] {
   return [0.25, 0.4].map((share) => ({
     row: expected.row,
     column: expected.column,
@@ -138,12 +111,16 @@ function wideCandidates({ expected, amplitude }: Scene): HighlightCandidate[] {
   }));
 }
 
-function firstGuess(scene: Scene, candidate: HighlightCandidate): LobeShape {
+/** What the spot's contrast says, and for a bright spot a mirror that a pale body makes look lower. */
+function firstGuesses(scene: HighlightScene, candidate: HighlightCandidate): LobeShape[] {
   const a = scene.light.sourceSlope;
   const share = Math.min(0.95, Math.max(0.004, (2.2 * candidate.contrast) / scene.amplitude));
-  const alpha = Math.min(0.45, Math.max(0.006, a * Math.sqrt(1 / share - 1)));
-  const mean = Math.log(lobeHalfWidth(alpha, a) / candidate.radiusPx);
-  return { row: 0, column: 0, mean, stretch: 0, skew: 0, alpha, change: EVEN_CURVATURE };
+  const byContrast = Math.min(0.45, Math.max(0.006, a * Math.sqrt(1 / share - 1)));
+  const isBright = share > BRIGHT_SPOT.from && share < BRIGHT_SPOT.to;
+  return [byContrast, ...(isBright ? [MIRROR_GUESS * a] : [])].map((alpha) => {
+    const mean = Math.log(lobeHalfWidth(alpha, a) / candidate.radiusPx);
+    return { row: 0, column: 0, mean, stretch: 0, skew: 0, alpha, change: EVEN_CURVATURE };
+  });
 }
 
 interface Place {
@@ -153,7 +130,7 @@ interface Place {
 
 /** Fits in a window that suits the start, then again in one that suits what was found. */
 function fitFrom(
-  scene: Scene,
+  scene: HighlightScene,
   start: LobeShape,
   at: Place,
   effort: FitEffort,
@@ -185,18 +162,6 @@ function fitFrom(
   return found;
 }
 
-/** Height of the lobe, share of a perfect polish. */
-function heightShare({ light }: Scene, { alpha }: LobeShape): number {
-  return 1 / (1 + (alpha / light.sourceSlope) ** 2);
-}
-
-/** The mix of channels that suits the height of the lobe. */
-function mixFor(scene: Scene, shape: LobeShape) {
-  const { mixes } = scene;
-  const share = heightShare(scene, shape);
-  return mixes.find((mix) => share >= mix.leastShare) ?? mixes[mixes.length - 1]!;
-}
-
 /** Spread of the curvature's logarithm for a window that covers this share of the stone's radius. */
 function curvatureSd(share: number): number {
   const wide = Math.min(1, share);
@@ -204,7 +169,7 @@ function curvatureSd(share: number): number {
 }
 
 /** Half the window: the lobe down to about a tenth of its height, the camera's blur, and some body around. */
-function windowReach(scene: Scene, shape: LobeShape): number {
+function windowReach(scene: HighlightScene, shape: LobeShape): number {
   const halfWidthPx = lobeHalfWidth(shape.alpha, scene.light.sourceSlope) / Math.exp(shape.mean);
   const reach = 2.6 * halfWidthPx + 3 * scene.light.blurPx + 3;
   return Math.min(Math.max(reach, 9), Math.max(9, 1.2 * scene.expected.radiusPx));
@@ -231,12 +196,20 @@ function isInside(window: HighlightWindow, { row, column, mean }: LobeShape): bo
   return inside && Number.isFinite(mean);
 }
 
+/** Evidence of a quick fit. */
+function promise(scene: HighlightScene, found: StoneHighlight): number {
+  const explained = evidence(scene, found);
+  return behaves(scene, found) ? explained : SECOND_CHANCE * explained;
+}
+
+const behaves = (scene: HighlightScene, found: StoneHighlight) =>
+  behavesLikeLamp(scene.stone, found, scene.light, scene.own);
+
 /**
  * How much a highlight explains beyond what it leaves over, where its lobe stands out, photo pixels times
  * radiance²; less when it lies where the stone does not face halfway between lamp and camera.
  */
-function evidence(scene: Scene, found: StoneHighlight): number {
-  if (!behavesLikeLamp(scene.stone, found, scene.light, scene.expected.radiusPx)) return 0;
+function evidence(scene: HighlightScene, found: StoneHighlight): number {
   const {
     fit,
     problem: { window },

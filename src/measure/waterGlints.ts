@@ -5,7 +5,7 @@ import { blurWide } from './blurWide';
 import { type BrightPatch, brightPatches } from './brightPatches';
 import { type GlintEdge, glintEdge } from './glintEdge';
 import { highlightPlace } from './highlightPlace';
-import type { HighlightLight } from './stoneHighlight';
+import type { HighlightLight } from './highlightScene';
 
 /** Signs of water on one stone. */
 export interface WaterGlints {

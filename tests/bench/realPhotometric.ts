@@ -8,7 +8,7 @@ import type { Photo } from '../../src/image/photo';
 import type { Mask, Raster } from '../../src/image/raster';
 import { ballLamp } from '../../src/measure/ballLamp';
 import type { Circle } from '../../src/measure/circleFit';
-import type { HighlightLight } from '../../src/measure/stoneHighlight';
+import type { HighlightLight } from '../../src/measure/highlightScene';
 import { combine, dot, normalize, type Vector } from '../../src/optics/vector';
 import { brighterThan, realPicture } from './realPicture';
 import type { Verdict } from './realVerdict';

@@ -1,6 +1,6 @@
 import { cropLinear } from '../../src/image/cropLinear';
 import type { Mask, Raster } from '../../src/image/raster';
-import type { HighlightLight } from '../../src/measure/stoneHighlight';
+import type { HighlightLight } from '../../src/measure/highlightScene';
 import { combine, normalize, type Vector } from '../../src/optics/vector';
 import { type DrawnLamp, lampAt } from './drawnLamp';
 import { type DrawnBody, type DrawnCamera, drawScene, takePhoto } from './drawScene';

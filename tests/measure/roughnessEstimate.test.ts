@@ -54,3 +54,24 @@ it('does not call a small, blurred image of the lamp a perfect mirror', () => {
   expect(alpha).toBeGreaterThan(0.004);
   expect(low).toBeLessThan(0.006);
 });
+
+it('stays a number where the best fit is smoother than any polish', () => {
+  const problem = drawLobe({ alpha: 0.0016, noise: 0.0005 });
+  const start = {
+    row: 20,
+    column: 20,
+    mean: problem.prior.curvatureMean,
+    stretch: 0,
+    skew: 0,
+    alpha: 0.0016,
+  };
+  const fit = highlightFit(problem, { ...start, change: EVEN_CURVATURE }, effort);
+  const { alpha, low, high } = roughnessEstimate(problem, {
+    ...fit,
+    shape: { ...fit.shape, alpha: 0.0015 },
+    cost: 0,
+  });
+  expect(alpha).toBeGreaterThanOrEqual(0.004);
+  expect(low).toBeGreaterThan(0);
+  expect(high).toBeGreaterThan(low);
+});
