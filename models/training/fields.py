@@ -24,7 +24,7 @@ def smooth_step(low, high, x):
 
 
 def sample(texture, x, y):
-    """Bicubic look-up in B x n x n textures at lattice coordinates x, y; the texture repeats by reflection."""
+    """Bilinear look-up in B x n x n textures at lattice coordinates x, y; the texture repeats by reflection."""
     n = texture.shape[-1]
     at = torch.stack([x * 2 / n, y * 2 / n], -1)
     return F.grid_sample(texture[:, None], at, mode="bilinear", padding_mode="reflection", align_corners=False)[:, 0]

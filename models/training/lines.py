@@ -114,11 +114,11 @@ def bite_chips(chance, height, mask, surface, x, y, share):
     batch = height.shape[0]
     zx, zy, cosine = surface
     bitten, faint = mask & False, mask & False
-    shoulder = (mask & (cosine > 0.2) & (cosine < 0.68)).float() + 0.003 * (mask & (cosine > 0.68)).float()
+    shoulder = (mask & (cosine > 0.24) & (cosine < 0.66)).float() + 0.003 * (mask & (cosine > 0.68)).float()
     for _ in range(2):
         index = places(chance, shoulder, 1)
         px, py, pz, gx, gy, nz = (taken_at(f, index)[:, 0] for f in (x, y, height, zx, zy, cosine))
-        size = per_tile(chance.log_between(2, 8.5, batch))
+        size = per_tile(chance.log_between(2.4, 8.5, batch))
         deep = size * per_tile(chance.between(0.16, 0.4, batch))
         radius = (size**2 / 4 + deep**2) / (2 * deep)
         lift = radius - deep

@@ -42,7 +42,7 @@ def painted(chance, batch, grid, spots, lines, frost, broken, alpha, mask):
     color = mixed(color, floor * per_tile(chance.between(0, 0.45, batch)), paler)
     color = mixed(color, torch.maximum(frost, spots["bruise"]) * per_tile(chance.between(-0.05, 0.5, batch)).clamp(min=0), paler)
     specks = palette(chance, batch, 8)
-    dark = chance.coin(0.5, batch, 8, 1)
+    dark = chance.coin(0.65, batch, 8, 1)
     specks = specks * (1 - dark) + dark * chance.log_between(0.008, 0.06, batch, 8, 1)
     chosen = torch.gather(specks, 1, spots["which"].flatten(1)[:, :, None].expand(-1, -1, 3)).view(*x.expand(batch, -1, -1).shape, 3)
     color = mixed(color, spots["speck"], chosen.permute(0, 3, 1, 2))
@@ -115,9 +115,9 @@ def draw_stones(chance, batch, size=256):
     sound = surface_of(height)
     alpha = chance.log_between(0.005, 0.5, batch)
     alpha = torch.where(chance.coin(0.35, batch) > 0, chance.between(0.2, 0.5, batch), alpha)
-    bitten_height, bitten, faint = bite_chips(chance, height, mask, sound, x, y, 0.2)
+    bitten_height, bitten, faint = bite_chips(chance, height, mask, sound, x, y, 0.28)
     warped = warped_grid(chance, batch, x, y)
-    spots = press_spots(chance, height, mask, sound, x, y, warped, [0.1, 0.55, 0.3, 0.05])
+    spots = press_spots(chance, height, mask, sound, x, y, warped, [0.08, 0.47, 0.41, 0.04])
     lines = press_fractures(chance, mask, sound, warped, (0.24, 0.07))
     frost, bumps = frosting(chance, mask, x, y)
     scratch, scratched = press_scratches(chance, mask, x, y, 0.15)
@@ -131,8 +131,11 @@ def draw_stones(chance, batch, size=256):
     grain = 1 + 0.05 * noise(chance, x, y, chance.between(0.5, 1.5, batch), 2)
     albedo = torch.where(mask[:, None], albedo, tray[:, :, None, None] * grain[:, None])
     spots["leftOut"] = spots["leftOut"] | faint
+    sky = sky_seen(pressed)
+    # Light thrown from wall to wall fills a pit in a pale stone.
+    sky = sky + (1 - sky) * 0.7 * albedo.mean(1)
     return {"grid": (x, y), "pressed": pressed, "scratch": torch.where(mask, scratch, 0), "albedo": albedo, "tray": tray,
-            "spread": torch.where(mask, spread, 0.9), "sky": sky_seen(pressed), "mask": mask, "alpha": alpha,
+            "spread": torch.where(mask, spread, 0.9), "sky": sky, "mask": mask, "alpha": alpha,
             "parts": (spots, lines, scratched, frost, bitten)}
 
 

@@ -102,7 +102,7 @@ def press_spots(chance, height, mask, surface, x, y, warped, share):
     kind = spots["kind"]
     pit, speck, bruise = kind == PIT, kind == SPECK, kind == BRUISE
     hackle = noise(chance, x, y, chance.log_between(0.4, 1.6, batch), 3)[:, None] * chance.between(0.02, 0.16, batch, 1, 1, 1)
-    dirt = chance.between(0, 0.55, batch, SLOTS, 1, 1)
+    dirt = chance.between(0, 0.35, batch, SLOTS, 1, 1) * (1 + chance.coin(0.2, batch, 1, 1, 1))
     strength = 0.4 + 0.6 * chance.coin(0.8, batch, SLOTS, 1, 1)
     out = spot_fields(u, hackle, pit, speck, bruise, spots, dirt, strength)
     small = (spots["diameter"] < 0.42) | (spots["depth"] < 0.11) | (facing < 0.45)

@@ -122,6 +122,7 @@ def train(options, say):
         fuse()
     if options.start:
         net.load_state_dict(torch.load(options.start, map_location=device, weights_only=True))
+        net.temperature.fill_(1)
     mean = torch.optim.swa_utils.AveragedModel(net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(0.995), use_buffers=True)
     optimizer = torch.optim.AdamW(net.parameters(), lr=1e-6, weight_decay=0.01)
     chance, start, step = Chance(options.seed, device), time.time(), 0
