@@ -1,9 +1,11 @@
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { shrinkPhoto } from '../image/shrinkPhoto';
+import { BALL_INDEX } from '../measure/ballLamp';
 import type { HighlightLight } from '../measure/highlightScene';
 import { lampSeenFrom, type SeenLamp } from '../measure/lampSeenFrom';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
+import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { combine, normalize, type Vector } from '../optics/vector';
 import type { OpenCv } from '../vision/openCv';
 import { ballChecks } from './ballChecks';
@@ -22,6 +24,7 @@ import { type StoneCrop, stoneCrop } from './stoneCrop';
 import { stoneFlaws } from './stoneFlaws';
 import { stoneGloss } from './stoneGloss';
 import { type StoneShape, stoneShape } from './stoneShape';
+import { toneSd } from './toneSd';
 import { widenGloss } from './widenGloss';
 
 /** Longer side of the small picture in which ball and stones are found, pixels. */
@@ -146,7 +149,12 @@ function measureStone(scene: Scene, shape: StoneShape, cutOff: boolean, id: numb
   const halves = scene.secondLights.map((direction) => halfTo(direction, view));
   const isOther = read.highlight !== null && mirrorsSecondLight(crop, read.highlight, light.half, halves);
   const { highlight: found, bound, skin } = isOther ? WITHHELD : read;
-  const highlight = found && widenGloss(found, held.radianceSd, light.half[2]);
+  // Several shots tell the camera's curve themselves.
+  const tone =
+    found && !photo.merging
+      ? toneSd(found, rig.lampRadiance * fresnelReflectance(BALL_INDEX, light.half[2]))
+      : 0;
+  const highlight = found && widenGloss(found, Math.hypot(held.radianceSd, tone), light.half[2]);
   const { flaws, inspectedCm2 } = stoneFlaws(cv, crop, rig.mmPerPx, lampSide(rig));
   return {
     id,

@@ -109,6 +109,8 @@ export interface HighlightReport {
   readonly byIndex: readonly RoughnessAtIndex[];
   /** Share of lamp's and room's light that the stone itself sends back, 0 to 1; null or left out when not seen. */
   readonly bodyReflectance?: number | null;
+  /** Light as recorded, 1 = the camera's limit: of the highlight above the stone, and of the stone under it. */
+  readonly levels?: { readonly height: number; readonly body: number };
   /** Mean radiance over the highlight's rings, as a share of a perfect polish: for the drawing of the profile. */
   readonly profile: {
     /** Distance from the highlight's center in lamp radii. */

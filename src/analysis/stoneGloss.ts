@@ -22,8 +22,8 @@ const RIM_SHARE = 0.05;
 const LIKE_SHADING = 3;
 /** How much better than shading alone a lobe must explain the stone: to be believed, and to be found by that alone. */
 const LEAST_GAIN = { believed: 2, found: 6 };
-/** What the dome is wrong by on a real stone, ln α (from the development scenes). */
-const DOME_SD = 0.15;
+/** What the dome is wrong by on a real stone, in its middle and in addition at its rim, ln α (from the development scenes). */
+const DOME_SD = { middle: 0.2, rim: 0.35 };
 /** Half of a 90 % interval of a normal distribution, standard deviations. */
 const NORMAL_90 = 1.645;
 /** An interval that reaches this far says no more than that the stone is matte. */
@@ -82,6 +82,7 @@ function windowReport(crop: StoneCrop, light: HighlightLight, found: StoneHighli
     const { alpha, low, high } = roughnessAt(found, light, n);
     return { n, alpha, alphaLow: low, alphaHigh: high };
   });
+  const middle = Math.round(fit.shape.row) * window.width + Math.round(fit.shape.column);
   const [row, column] = crop.toPhoto(
     window.row + fit.shape.row * window.stepPx,
     window.column + fit.shape.column * window.stepPx,
@@ -91,6 +92,10 @@ function windowReport(crop: StoneCrop, light: HighlightLight, found: StoneHighli
     column,
     byIndex,
     bodyReflectance: bodyReflectance(crop.stone, window, fit, light),
+    levels: {
+      height: fit.amplitude * fit.lobe.reduce((most, value) => Math.max(most, value), 0),
+      body: Math.max(0, fit.body[middle] ?? 0),
+    },
     profile: highlightProfile(window, problem.optics, fit),
   };
 }
@@ -116,7 +121,8 @@ function spreadOf({ byIndex }: HighlightReport): number {
 }
 
 function wholeReport(crop: StoneCrop, light: HighlightLight, whole: WholeStoneLobe): HighlightReport {
-  const widen = (end: number) => Math.hypot(Math.log(end / whole.alpha), NORMAL_90 * DOME_SD);
+  const domeSd = DOME_SD.middle + DOME_SD.rim * Math.min(1, whole.offCenter) ** 2;
+  const widen = (end: number) => Math.hypot(Math.log(end / whole.alpha), NORMAL_90 * domeSd);
   // A lobe much wider than the lamp is F · a² / α² high.
   const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {
     const alpha = whole.alpha * Math.sqrt(polishOf(light, n) / polishOf(light, SEARCH_INDEX));
@@ -124,7 +130,7 @@ function wholeReport(crop: StoneCrop, light: HighlightLight, whole: WholeStoneLo
     return { n, alpha, alphaLow: alpha * Math.exp(-low), alphaHigh: alpha * Math.exp(high) };
   });
   const [row, column] = crop.toPhoto(whole.row, whole.column);
-  return { row, column, byIndex, bodyReflectance: null, profile: whole.profile };
+  return { row, column, byIndex, bodyReflectance: null, levels: whole.levels, profile: whole.profile };
 }
 
 function boundOf(

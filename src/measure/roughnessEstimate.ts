@@ -25,7 +25,7 @@ const TAILS = [0.05, 0.95] as const;
 /** Half of a 90 % interval of a normal distribution, standard deviations. */
 const NORMAL_90 = 1.645;
 /** What the model itself is wrong by: lobe shape, uneven curvature (from the development scenes), ln α. */
-const MODEL_SD = 0.12;
+const MODEL_SD = 0.08;
 /** A window always holds about so many independent residuals: slow ones are fitted away with the body. */
 const FEWEST_INDEPENDENT = 20;
 /** Spread of the measured camera blur, share of it; it enters where the edge of a near-mirror is read. */

@@ -10,8 +10,8 @@ export interface ShadingFit {
   /** Minus twice the logarithm of the likelihood, priors included, counted in independent samples. */
   readonly cost: number;
   readonly shading: StoneShading;
-  /** The stone's own light per unit of `shading.body`, red, green, blue. */
-  readonly albedo: readonly number[];
+  /** The stone's own light per unit of `shading.body`, red, green, blue of each patch. */
+  readonly albedo: Float64Array;
   /** Radiance of a perfect polish as fitted. */
   readonly amplitude: number;
   /** Residuals, three channels a sample, brought to unit spread. */
@@ -21,6 +21,8 @@ export interface ShadingFit {
 /** What is held while a stone's shading is fitted. */
 export interface ShadingProblem {
   readonly samples: StoneSamples;
+  /** Patch of one color that each sample belongs to, counted from 0. */
+  readonly patches: Uint8Array;
   readonly light: ShadingLight;
   /** Expected radiance of a perfect polish; 0 for a stone without a lobe. */
   readonly amplitude: number;
@@ -31,6 +33,10 @@ export interface ShadingProblem {
 
 /** Degrees of freedom of the t distribution that pattern and pits follow. */
 const FREEDOM = 4;
+/** Error of a sample's light beside its lobe, share of it and absolute; one sample counts at most so many of them. */
+const OVERSHOOT = { share: 0.1, light: 0.005, most: 8 };
+/** Nearest that a sample comes to the slope that mirrors the lamp, lamp radii: the grid is about one radius wide. */
+const HIDDEN = { from: 1.5, sd: 0.3, most: 4 };
 const ROUNDS = 3;
 const ITERATIONS = 4;
 const STEPS = [0.03, 0.02, 0.02, 0.03, 0.05, 0.01];
@@ -86,7 +92,8 @@ export function shadingFit(problem: ShadingProblem, from: readonly number[]): Sh
   weightedResiduals(work, final, p, whitened);
   return {
     parameters: [...p],
-    cost: problem.independentShare * final.minusTwoLogLikelihood + prior,
+    cost:
+      problem.independentShare * final.minusTwoLogLikelihood + overshoot(work, p) + hiddenPeak(work) + prior,
     shading: work.shading,
     albedo,
     amplitude: amplitudeOf(problem, p),
@@ -107,8 +114,8 @@ function plainResiduals(
   { problem, weights, shading }: Workspace,
   p: ArrayLike<number>,
   into: Float64Array,
-): number[] {
-  const { samples, light, alpha } = problem;
+): Float64Array {
+  const { samples, patches, light, alpha } = problem;
   const [lnHeight, tiltX, tiltY, lnFlatness, lnFill] = p as unknown as [
     number,
     number,
@@ -119,21 +126,55 @@ function plainResiduals(
   shadeStone(samples, light, { lnHeight, tilt: [tiltX, tiltY], lnFlatness, lnFill, alpha }, shading);
   const { body, lobe } = shading;
   const gain = amplitudeOf(problem, p);
-  const sums = [0, 0, 0];
-  let squares = 0;
-  for (let i = 0; i < body.length; i++) {
-    const weight = weights[i]! * body[i]!;
-    squares += weight * body[i]!;
-    for (let c = 0; c < 3; c++) sums[c]! += weight * (samples.light[3 * i + c]! - gain * lobe[i]!);
-  }
-  const albedo = sums.map((sum) => Math.max(0, sum / Math.max(squares, 1e-12)));
+  const albedo = albedoOf(problem, weights, shading, gain);
   for (let i = 0; i < body.length; i++) {
     for (let c = 0; c < 3; c++) {
-      const left = samples.light[3 * i + c]! - albedo[c]! * body[i]! - gain * lobe[i]!;
+      const left = samples.light[3 * i + c]! - albedo[3 * patches[i]! + c]! * body[i]! - gain * lobe[i]!;
       into[3 * i + c] = body[i]! > 0 ? left : 0;
     }
   }
   return albedo;
+}
+
+/** Albedo of each patch by least squares, not below zero. */
+function albedoOf(
+  { samples, patches }: ShadingProblem,
+  weights: Float64Array,
+  { body, lobe }: StoneShading,
+  gain: number,
+): Float64Array {
+  const count = 1 + patches.reduce((most, patch) => Math.max(most, patch), 0);
+  const sums = new Float64Array(3 * count);
+  const squares = new Float64Array(count);
+  for (let i = 0; i < body.length; i++) {
+    const weight = weights[i]! * body[i]!;
+    const patch = patches[i]!;
+    squares[patch]! += weight * body[i]!;
+    for (let c = 0; c < 3; c++)
+      sums[3 * patch + c]! += weight * (samples.light[3 * i + c]! - gain * lobe[i]!);
+  }
+  return sums.map((sum, k) => Math.max(0, sum / Math.max(squares[Math.floor(k / 3)]!, 1e-12)));
+}
+
+/**
+ * How much brighter the lobe alone is than what is seen, squared and in units of its own error. The t distribution
+ * would take such places for outliers, like pits; but no sound skin is darker than the light it mirrors.
+ */
+function overshoot({ problem, shading }: Workspace, p: ArrayLike<number>): number {
+  const { light } = problem.samples;
+  const gain = amplitudeOf(problem, p);
+  return shading.lobe.reduce((sum, lobe, i) => {
+    const seen = (light[3 * i]! + light[3 * i + 1]! + light[3 * i + 2]!) / 3;
+    const over = (gain * lobe - seen) / (OVERSHOOT.share * Math.abs(seen) + OVERSHOOT.light);
+    return over > 0 ? sum + Math.min(over, OVERSHOOT.most) ** 2 : sum;
+  }, 0);
+}
+
+/** A closed stone mirrors the lamp somewhere, so a shape whose creases and rim leave that slope out is none. */
+function hiddenPeak({ problem, shading }: Workspace): number {
+  if (problem.amplitude === 0) return 0;
+  const nearest = shading.apart.reduce((least, apart) => (apart < least ? apart : least), HIDDEN.most);
+  return (Math.max(0, nearest - HIDDEN.from) / HIDDEN.sd) ** 2;
 }
 
 function weightedResiduals(

@@ -1,4 +1,5 @@
 import type { Mask, Raster } from '../image/raster';
+import { colorPatches } from './colorPatches';
 import type { HighlightProfile } from './highlightProfile';
 import { ringMeans } from './ringMeans';
 import { type ShadingFit, type ShadingProblem, shadingFit, USUAL_SHADING } from './shadingFit';
@@ -16,12 +17,19 @@ export interface WholeStoneLobe {
   /** Where the lobe's middle lies, crop pixels. */
   readonly row: number;
   readonly column: number;
+  /** Its distance from the silhouette's middle, 0 to about 1 at the rim. */
+  readonly offCenter: number;
+  /** Light of the lobe at its highest, and of the stone under it. */
+  readonly levels: { readonly height: number; readonly body: number };
   readonly profile: HighlightProfile;
 }
 
 /** Roughnesses tried, and their spacing in ln α. */
 const SPACING = Math.log(1.235);
 const LADDER = Array.from({ length: 15 }, (_, i) => 0.045 * Math.exp(i * SPACING));
+/** Rungs of the ladder that only bound it. */
+const SHARPEST_RUNG = 2;
+const TRIALS = [0.08, 0.2, 0.6];
 const FEWEST_SAMPLES = 60;
 /** Cost that a roughness may exceed the best by: 90 % of χ² with one degree of freedom. */
 const COST_RISE = 2.706;
@@ -37,7 +45,7 @@ const COST_RISE = 2.706;
  * @param mask - The stone, its rim left out.
  * @param light - Lamp and half vector.
  * @param amplitude - Radiance of a perfect polish.
- * @returns null when too little of the stone is seen.
+ * @returns null when too little of the stone is seen, or its light fits no lobe wider than the grid.
  */
 export function wholeStoneLobe(
   stone: Raster,
@@ -47,23 +55,28 @@ export function wholeStoneLobe(
 ): WholeStoneLobe | null {
   const samples = stoneSamples(stone, mask);
   if (samples.x.length < FEWEST_SAMPLES) return null;
-  const rough: ShadingProblem = { samples, light, amplitude, alpha: 0.3, independentShare: 0.05 };
-  const trials = [0.08, 0.2, 0.6].map((alpha) => shadingFit({ ...rough, alpha }, USUAL_SHADING));
-  const problem = {
-    ...rough,
-    independentShare: independentSamples(samples, cheapest(trials).whitened),
-  };
+  const plain = { samples, light, amplitude, alpha: 0.3, independentShare: 0.05 };
+  const trials = (patches: Uint8Array) =>
+    TRIALS.map((alpha) => shadingFit({ ...plain, patches, alpha }, USUAL_SHADING));
+  const oneColor = cheapest(trials(new Uint8Array(samples.x.length)));
+  const patches = colorPatches(samples.light, oneColor.shading.body);
+  const rough = cheapest(trials(patches));
+  const independentShare = independentSamples(samples, rough.whitened);
+  const problem: ShadingProblem = { ...plain, patches, independentShare };
   const up = sweep(problem, LADDER);
   const down = sweep(problem, [...LADDER].reverse()).reverse();
   const fits = up.map((fit, k) => cheapest([fit, down[k]!]));
   const best = cheapest(fits);
+  // So sharp a lobe stands out by itself; here it is a shape that hides it between the samples.
+  if (fits.indexOf(best) < SHARPEST_RUNG) return null;
   const bare = { ...problem, amplitude: 0 };
   const without = cheapest([shadingFit(bare, USUAL_SHADING), shadingFit(bare, best.parameters)]);
   return {
     ...roughness(fits.map((fit) => fit.cost)),
     gain: without.cost - best.cost,
     ...lobeMiddle(samples, best),
-    profile: profileOf(samples, best),
+    levels: levelsOf(best, patches),
+    profile: profileOf(samples, patches, best),
   };
 }
 
@@ -103,14 +116,35 @@ function lobeMiddle({ x, y, silhouette }: StoneSamples, { shading }: ShadingFit)
     const best = shading.apart[nearest]!;
     if (apart < best || Number.isNaN(best)) nearest = i;
   });
-  return { row: silhouette.row - y[nearest]!, column: silhouette.column + x[nearest]! };
+  const [right, up] = [x[nearest]!, y[nearest]!];
+  const [xx, xy, yy] = silhouette.inverse;
+  return {
+    row: silhouette.row - up,
+    column: silhouette.column + right,
+    offCenter: Math.sqrt(xx * right * right + 2 * xy * right * up + yy * up * up),
+  };
 }
 
-function profileOf({ light }: StoneSamples, { shading, albedo, amplitude }: ShadingFit): HighlightProfile {
+function levelsOf({ shading: { lobe, body }, albedo, amplitude }: ShadingFit, patches: Uint8Array) {
+  let highest = 0;
+  lobe.forEach((value, i) => {
+    if (value > lobe[highest]!) highest = i;
+  });
+  const own = albedo.subarray(3 * patches[highest]!, 3 * patches[highest]! + 3);
+  const gray = own.reduce((sum, part) => sum + part / 3, 0);
+  return { height: amplitude * lobe[highest]!, body: gray * body[highest]! };
+}
+
+function profileOf(
+  { light }: StoneSamples,
+  patches: Uint8Array,
+  { shading, albedo, amplitude }: ShadingFit,
+): HighlightProfile {
   const rings = [...shading.apart].flatMap((apart, i) => {
     if (Number.isNaN(apart)) return [];
-    const own = albedo.map((part) => part * shading.body[i]!);
-    const left = own.reduce((sum, part, c) => sum + (light[3 * i + c]! - part) / 3, 0);
+    let left = 0;
+    for (let c = 0; c < 3; c++)
+      left += (light[3 * i + c]! - albedo[3 * patches[i]! + c]! * shading.body[i]!) / 3;
     return [{ distance: apart, measured: left / amplitude, model: shading.lobe[i]! }];
   });
   return ringMeans(rings);
