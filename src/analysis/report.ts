@@ -111,6 +111,8 @@ export interface HighlightReport {
   readonly bodyReflectance?: number | null;
   /** Light as recorded, 1 = the camera's limit: of the highlight above the stone, and of the stone under it. */
   readonly levels?: { readonly height: number; readonly body: number };
+  /** Further images of the lamp on the same stone, read on their own; left out when there are none. */
+  readonly further?: readonly FurtherHighlight[];
   /** Mean radiance over the highlight's rings, as a share of a perfect polish: for the drawing of the profile. */
   readonly profile: {
     /** Distance from the highlight's center in lamp radii. */
@@ -118,6 +120,13 @@ export interface HighlightReport {
     readonly measured: readonly number[];
     readonly model: readonly number[];
   };
+}
+
+/** A further image of the lamp on a stone, such as on another facet. */
+export interface FurtherHighlight {
+  readonly row: number;
+  readonly column: number;
+  readonly byIndex: readonly RoughnessAtIndex[];
 }
 
 /** Waves of the skin, such as orange peel, read off the outline of the mirrored lamp; not part of the roughness. */

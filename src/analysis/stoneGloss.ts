@@ -11,7 +11,7 @@ import { type StoneSkin, stoneSkin } from '../measure/stoneSkin';
 import { type WholeStoneLobe, wholeStoneLobe } from '../measure/wholeStoneLobe';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { glossUnits } from '../optics/glossUnits';
-import type { GlossBound, HighlightReport, RoughnessAtIndex } from './report';
+import type { FurtherHighlight, GlossBound, HighlightReport, RoughnessAtIndex } from './report';
 import type { StoneCrop } from './stoneCrop';
 
 /** Refractive indices at which the roughness is fitted; the grading interpolates between them. */
@@ -31,6 +31,8 @@ const ROUGHEST = 0.5;
 
 /** An interval wider than this, 60° gloss units, is no number either. */
 const WIDEST_GU60 = 70;
+/** Refractive indices that most tumbled stones lie between, from quartz to jade and peridot (from memory). */
+const USUAL_INDEX = { from: 1.5, to: 1.7 };
 
 /** What a stone's light tells of its gloss: a number, or a bound when it cannot carry one. */
 export interface StoneGloss {
@@ -61,9 +63,10 @@ export function stoneGloss(crop: StoneCrop, light: HighlightLight): StoneGloss {
 
 /** Whether a highlight's interval says more than matte, or more than anything between matte and mirror. */
 function isNumber({ byIndex }: HighlightReport): boolean {
-  const { alphaLow, alphaHigh, n } = byIndex[1]!;
-  const spread = glossUnits(alphaLow, n, 60) - glossUnits(alphaHigh, n, 60);
-  return alphaHigh <= ROUGHEST && spread <= WIDEST_GU60;
+  const spread = ({ alphaLow, alphaHigh, n }: RoughnessAtIndex) =>
+    glossUnits(alphaLow, n, 60) - glossUnits(alphaHigh, n, 60);
+  const usual = byIndex.filter(({ n }) => n >= USUAL_INDEX.from && n <= USUAL_INDEX.to);
+  return byIndex[1]!.alphaHigh <= ROUGHEST && usual.every((knot) => spread(knot) <= WIDEST_GU60);
 }
 
 function innerMask(crop: StoneCrop): Mask {
@@ -76,28 +79,33 @@ const polishOf = (light: HighlightLight, n: number) =>
 
 /** The highlight fitted in a window around it. */
 function windowReport(crop: StoneCrop, light: HighlightLight, found: StoneHighlight): HighlightReport {
-  const { fit, problem } = found;
+  const { fit, problem, further = [] } = found;
   const { window } = problem;
-  const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {
-    const { alpha, low, high } = roughnessAt(found, light, n);
-    return { n, alpha, alphaLow: low, alphaHigh: high };
-  });
   const middle = Math.round(fit.shape.row) * window.width + Math.round(fit.shape.column);
-  const [row, column] = crop.toPhoto(
-    window.row + fit.shape.row * window.stepPx,
-    window.column + fit.shape.column * window.stepPx,
-  );
   return {
-    row,
-    column,
-    byIndex,
+    ...placeAndRoughness(crop, light, found),
     bodyReflectance: bodyReflectance(crop.stone, window, fit, light),
     levels: {
       height: fit.amplitude * fit.lobe.reduce((most, value) => Math.max(most, value), 0),
       body: Math.max(0, fit.body[middle] ?? 0),
     },
+    ...(further.length > 0 ? { further: further.map((one) => placeAndRoughness(crop, light, one)) } : {}),
     profile: highlightProfile(window, problem.optics, fit),
   };
+}
+
+function placeAndRoughness(crop: StoneCrop, light: HighlightLight, found: StoneHighlight): FurtherHighlight {
+  const { window } = found.problem;
+  const { shape } = found.fit;
+  const [row, column] = crop.toPhoto(
+    window.row + shape.row * window.stepPx,
+    window.column + shape.column * window.stepPx,
+  );
+  const byIndex = INDEX_KNOTS.map((n): RoughnessAtIndex => {
+    const { alpha, low, high } = roughnessAt(found, light, n);
+    return { n, alpha, alphaLow: low, alphaHigh: high };
+  });
+  return { row, column, byIndex };
 }
 
 /** A lobe so wide that it takes the whole stone to tell it from shading; null when it cannot be told. */

@@ -47,6 +47,7 @@ export interface StoneEntry {
   /** How even the skin is where it mirrors the lamp; null where the photo does not tell. */
   readonly waviness: WavinessReport | null;
   readonly dullPatches: readonly DullPatchReport[] | null;
+  readonly furtherGloss: StoneGrade['furtherGloss'];
 }
 
 /** Gloss and what follows from it; fields were only ever added, at the end. */
@@ -96,7 +97,7 @@ function stoneEntry(stone: StoneReport, grade: StoneGrade): StoneEntry {
   const measured = { id, center, outline, areaMm2, lengthMm, widthMm, gloss, glossAtMost, flaws };
   const { waviness = null, dullPatches = null } = grade.skin ?? {};
   const graded = { pitsPerCm2, fractureMm, smoothness, verdict: { action, reasons } };
-  return { ...measured, ...graded, waviness, dullPatches };
+  return { ...measured, ...graded, waviness, dullPatches, furtherGloss: grade.furtherGloss };
 }
 
 function glossEntry(gloss: Gloss, bodyReflectance: number | null): GlossEntry {

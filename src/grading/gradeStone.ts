@@ -1,4 +1,5 @@
 import { flawTally } from './flawTally';
+import { type FurtherGloss, furtherGloss } from './furtherGloss';
 import { type Gloss, glossOf } from './gloss';
 import { glossAtMost } from './glossAtMost';
 import { DEFAULT_LIMITS, type Limits } from './limits';
@@ -25,6 +26,8 @@ export interface StoneGrade {
   readonly gloss: Gloss | null;
   /** 60° gloss that a stone without a highlight has at most; null when its gloss is known. */
   readonly gu60AtMost: number | null;
+  /** Gloss at further images of the lamp on the stone; empty when the lamp is seen once or not at all. */
+  readonly furtherGloss: readonly FurtherGloss[];
   /** Waves and dull patches of the skin, apart from its roughness; null where no lamp's image tells. */
   readonly skin: MeasuredSkin | null;
   /** Sure pits per cm² of surface seen. */
@@ -55,6 +58,7 @@ export function gradeStone(stone: MeasuredStone, settings: GradeSettings): Stone
     id: stone.id,
     gloss,
     gu60AtMost,
+    furtherGloss: gloss ? furtherGloss(gloss, stone.highlight?.further ?? [], material) : [],
     skin: stone.skin ?? null,
     pitsPerCm2: tallies.sure.pit.count / tallies.surfaceCm2,
     fractureMm: tallies.sure.fracture.totalMm,

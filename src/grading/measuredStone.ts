@@ -14,6 +14,14 @@ export interface MeasuredHighlight {
   readonly byIndex: readonly RoughnessAtIndex[];
   /** Share of light that the stone itself sends back, 0 to 1; null or left out when it was not seen. */
   readonly bodyReflectance?: number | null;
+  /** Further images of the lamp on the same stone, with their places in the photo; left out when there are none. */
+  readonly further?: readonly MeasuredFurther[];
+}
+
+export interface MeasuredFurther {
+  readonly row: number;
+  readonly column: number;
+  readonly byIndex: readonly RoughnessAtIndex[];
 }
 
 /** What the lack of a highlight tells, as far as grading needs it. */

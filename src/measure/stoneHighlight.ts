@@ -19,6 +19,8 @@ import { looksLikeSpeck } from './looksLikeSpeck';
 export interface StoneHighlight {
   readonly problem: HighlightProblem;
   readonly fit: HighlightFit;
+  /** Further images of the lamp on the same stone, such as on other facets; left out when there are none. */
+  readonly further?: readonly StoneHighlight[];
 }
 
 /** Curvature expected of a stone with silhouette radius 1: flatter than a ball, facets flatter still. */
@@ -43,6 +45,11 @@ const MIRROR_GUESS = 0.2;
 const SAME_PLACE_PX = 3;
 /** A quick fit is coarse: one that does not behave like the lamp's image yet still has so much of a chance. */
 const SECOND_CHANCE = 0.25;
+/**
+ * A further image of the lamp has at least so much of the best one's evidence, such a height as a share of a perfect
+ * polish, and leaves over less than that share of itself: on the development scenes those held the truth.
+ */
+const FURTHER = { evidence: 0.1, share: 0.3, misfit: 0.3 };
 const FEWEST_PIXELS = 40;
 
 /**
@@ -78,7 +85,21 @@ export function stoneHighlight(stone: Raster, mask: Mask, light: HighlightLight)
   if (!best) return null;
   // Several fits of one highlight: the one that leaves least over.
   const same = finals.filter((other) => apartPx(best, other) < lobeWidthPx(scene, best));
-  return same.reduce((a, b) => (lobeMisfit(b) < lobeMisfit(a) ? b : a));
+  const chosen = same.reduce((a, b) => (lobeMisfit(b) < lobeMisfit(a) ? b : a));
+  const further = furtherOf(scene, best, finals);
+  return further.length > 0 ? { ...chosen, further } : chosen;
+}
+
+/** Those beside the best that stand apart from it and from each other and are good enough to be read. */
+function furtherOf(scene: HighlightScene, best: StoneHighlight, finals: readonly StoneHighlight[]) {
+  return finals.filter((one, k) => {
+    const isApart = finals
+      .slice(0, k)
+      .every((other) => apartPx(one, other) >= lobeWidthPx(scene, one) + lobeWidthPx(scene, other));
+    const isStrong = evidence(scene, one) > FURTHER.evidence * evidence(scene, best);
+    const isHigh = heightShare(scene, one.fit.shape) > FURTHER.share;
+    return k > 0 && isApart && isStrong && isHigh && lobeMisfit(one) < FURTHER.misfit;
+  });
 }
 
 const placeOf = ({ problem, fit }: StoneHighlight) => placeInCrop(problem.window, fit.shape);

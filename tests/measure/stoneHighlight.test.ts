@@ -110,3 +110,24 @@ it('sees nothing where there is nothing to see', () => {
   expect(stoneHighlight({ ...stone, data: stone.data.map(() => 0) }, mask, light)).toBeNull();
   expect(stoneHighlight(stone, { ...mask, data: mask.data.map(() => 0) }, light)).toBeNull();
 });
+
+it('reads a second image of the lamp, such as on a facet, on its own', () => {
+  const { stone, mask, light } = drawStone({ alpha: 0.03, colorAt: () => [0.03, 0.03, 0.03] });
+  const [first] = [stoneHighlight(stone, mask, light)!];
+  expect(first.further).toBeUndefined();
+  const { window } = first.problem;
+  const row = Math.round(window.row + first.fit.shape.row * window.stepPx);
+  const column = Math.round(window.column + first.fit.shape.column * window.stepPx);
+  const [down, right, reach] = [24, 22, 10];
+  const data = stone.data.slice();
+  for (let r = -reach; r <= reach; r++) {
+    for (let c = -reach; c <= reach; c++) {
+      const from = 3 * ((row + r) * stone.width + column + c);
+      data.set(stone.data.subarray(from, from + 3), from + 3 * (down * stone.width + right));
+    }
+  }
+  const both = stoneHighlight({ ...stone, data }, mask, light)!;
+  expect(both.further).toHaveLength(1);
+  const [other] = both.further!;
+  expect(Math.abs(Math.log(other!.fit.shape.alpha / first.fit.shape.alpha))).toBeLessThan(0.4);
+});

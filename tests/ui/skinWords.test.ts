@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { skinWords } from '../../src/ui/stone/skinWords';
+import { furtherWords, skinWords } from '../../src/ui/stone/skinWords';
 
 const waves = { slopeDeg: 0.71, slopeLowDeg: 0.4, slopeHighDeg: 1.26, wavelengthMm: 0.54, longestMm: 1.3 };
 const even = { slopeDeg: null, slopeLowDeg: 0, slopeHighDeg: 0.5, wavelengthMm: null, longestMm: 1.3 };
@@ -30,4 +30,13 @@ it('says how large dull patches are, together when there are several', () => {
 it('says nothing where the photo does not tell', () => {
   expect(skinWords(null)).toEqual([]);
   expect(skinWords({ waviness: null, dullPatches: [] })).toEqual([]);
+});
+
+it('says the gloss at further images of the lamp, and whether the polish is uneven', () => {
+  const further = { row: 3, column: 4, gu60: 34.2, gu60Low: 20.4, gu60High: 45.1 };
+  expect(furtherWords([{ ...further, differs: true }])).toBe(
+    'Unevenly polished. The lamp is mirrored elsewhere on this stone too, there with 34 gloss units (20 to 45).',
+  );
+  expect(furtherWords([{ ...further, differs: false }])).toContain('as even as can be told');
+  expect(furtherWords([])).toBeNull();
 });

@@ -3,11 +3,12 @@ import type { StoneGrade } from '../../grading/gradeStone';
 import { GlossScale } from './GlossScale';
 import { HighlightChart } from './HighlightChart';
 import { ShineTable } from './ShineTable';
-import { skinWords } from './skinWords';
+import { furtherWords, skinWords } from './skinWords';
 
 interface Props {
   readonly gloss: StoneGrade['gloss'];
   readonly gu60AtMost: number | null;
+  readonly further: StoneGrade['furtherGloss'];
   readonly skin: StoneGrade['skin'];
   readonly highlight: HighlightReport | null;
   /** True when it was not read because lamp or camera moved. */
@@ -15,7 +16,7 @@ interface Props {
 }
 
 /** How much the stone shines, how sure that is, and how much its material could. */
-export function GlossPart({ gloss, gu60AtMost, skin, highlight, withheld }: Props) {
+export function GlossPart({ gloss, gu60AtMost, further, skin, highlight, withheld }: Props) {
   if (gloss === null || highlight === null) {
     return (
       <section>
@@ -47,9 +48,11 @@ export function GlossPart({ gloss, gu60AtMost, skin, highlight, withheld }: Prop
       <GlossScale gu={gloss.gu60} low={gloss.gu60Low} high={gloss.gu60High} ceiling={gloss.ceilingGu60} />
       <ShineTable gloss={gloss} bodyReflectance={highlight.bodyReflectance ?? null} />
       <h3>Its highlight</h3>
-      {skinWords(skin).map((words) => (
-        <p key={words}>{words}</p>
-      ))}
+      {[...skinWords(skin), furtherWords(further)]
+        .filter((words) => words !== null)
+        .map((words) => (
+          <p key={words}>{words}</p>
+        ))}
       <HighlightChart profile={highlight.profile} />
     </section>
   );

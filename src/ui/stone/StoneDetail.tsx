@@ -76,6 +76,7 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
       <GlossPart
         gloss={grade.gloss}
         gu60AtMost={grade.gu60AtMost}
+        further={grade.furtherGloss}
         skin={grade.skin}
         highlight={stone.highlight}
         withheld={stone.glossWithheld ?? false}

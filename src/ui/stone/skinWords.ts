@@ -1,3 +1,4 @@
+import type { StoneGrade } from '../../grading/gradeStone';
 import type { MeasuredSkin } from '../../grading/measuredStone';
 
 /**
@@ -9,6 +10,24 @@ import type { MeasuredSkin } from '../../grading/measuredStone';
 export function skinWords(skin: MeasuredSkin | null): string[] {
   if (!skin) return [];
   return [wavesSentence(skin.waviness), patchesSentence(skin.dullPatches)].filter((words) => words !== null);
+}
+
+/**
+ * What further images of the lamp say about how evenly the stone is polished.
+ *
+ * @param further - Empty when the lamp is seen once.
+ * @returns A sentence, or null without a further image.
+ */
+export function furtherWords(further: StoneGrade['furtherGloss']): string | null {
+  if (further.length === 0) return null;
+  const round = (value: number) => value.toFixed(value < 10 ? 1 : 0);
+  const said = further.map(
+    ({ gu60, gu60Low, gu60High }) => `${round(gu60)} gloss units (${round(gu60Low)} to ${round(gu60High)})`,
+  );
+  const read = `The lamp is mirrored elsewhere on this stone too, there with ${said.join(' and ')}`;
+  return further.some(({ differs }) => differs)
+    ? `Unevenly polished. ${read}.`
+    : `${read}: as even as can be told.`;
 }
 
 function wavesSentence(waviness: MeasuredSkin['waviness']): string | null {
