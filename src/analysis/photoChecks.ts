@@ -1,4 +1,4 @@
-import { type PlaceMark, type Warning, warningAt } from '../image/notice';
+import { type PlaceMark, type Warning, warning, warningAt } from '../image/notice';
 import type { Photo } from '../image/photo';
 import type { ShrunkPhoto } from '../image/shrinkPhoto';
 import { BALL_INDEX } from '../measure/ballLamp';
@@ -30,6 +30,8 @@ const CLIPPED_SHARE = 0.2;
 const CLIPPED_PICTURE = 0.01;
 /** Clipped places marked. */
 const MARKED_PATCHES = 3;
+/** JPEG quality below which blocks and softened edges were seen to make near-mirrors look duller (development scenes). */
+const LEAST_JPEG_QUALITY = 85;
 const FEWEST_PX_PER_MM = 4;
 /** Lamps wider than this make a satin stone look like a mirror, degrees. */
 const WIDEST_LAMP_DEG = 25;
@@ -41,11 +43,12 @@ const WIDEST_LAMP_DEG = 25;
  * @returns Warnings with the places and stones they are about.
  */
 export function photoChecks(checked: CheckedPhoto): Warning[] {
-  const { reading, light, rig, stones } = checked;
+  const { photo, reading, light, rig, stones } = checked;
   const ball = reading ? { marks: [reading.ball].map(plainMark) } : {};
   const lamp = light?.lampAt ? { marks: [light.lampAt] } : {};
   const warnings: Warning[] = [];
   if (rig.blurPx * rig.mmPerPx > WARNED_BLUR_MM) warnings.push(warningAt('blurred', ball));
+  if ((photo.jpegQuality ?? 100) < LEAST_JPEG_QUALITY) warnings.push(warning('compressed'));
   warnings.push(...exposureWarnings(checked, lamp, ball));
   if (light) warnings.push(...light.warnings);
   const room = light?.room ?? 0;

@@ -6,6 +6,7 @@ import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { readExposure } from '../image/readExposure';
 import { readFocalLength } from '../image/readFocalLength';
+import { readJpegQuality } from '../image/readJpegQuality';
 
 /**
  * Decodes a photo file in Node: upright (EXIF), in sRGB.
@@ -28,7 +29,14 @@ export async function decodeFile(path: string): Promise<Photo> {
   if (info.channels !== 4) throw new Error(`${path} decoded to ${info.channels} channels instead of 4.`);
   const rgba = new Uint8ClampedArray(data.buffer as ArrayBuffer, data.byteOffset, data.length);
   const [focalLength35Mm, exposure] = await Promise.all([readFocalLength(bytes), readExposure(bytes)]);
-  return { widthPx: info.width, heightPx: info.height, rgba, focalLength35Mm, exposure };
+  return {
+    widthPx: info.width,
+    heightPx: info.height,
+    rgba,
+    focalLength35Mm,
+    exposure,
+    jpegQuality: readJpegQuality(bytes),
+  };
 }
 
 function refusalOf(error: unknown): Refusal {

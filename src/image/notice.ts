@@ -32,6 +32,8 @@ export const WARNINGS = {
   'lamp-too-large': 'The lamp looks too large to tell gloss from mirror: halve it or double its distance.',
   blurred:
     'The photo is slightly blurred, so near-mirror finishes are less certain: hold the camera steady and focus on the stones.',
+  compressed:
+    'The photo was saved with strong compression, which softens the edges of highlights, so near-mirror finishes are less certain: use the camera’s own file, not one sent by a messenger.',
   'too-dark': 'The photo is too dark for dull stones to show their shine: give it more exposure.',
   clipped: 'Parts of the photo are at the camera’s limit, so gloss and flaws there are lost: take it darker.',
   'second-light':

@@ -8,6 +8,8 @@ export interface Photo {
   readonly focalLength35Mm?: number | null;
   /** Light let in, seconds · ISO / f-number², from the file's EXIF data; null or left out when it says none. */
   readonly exposure?: number | null;
+  /** How strongly a JPEG was compressed, 1 to 100; null or left out for other files. */
+  readonly jpegQuality?: number | null;
   /** Further shots of the same scene, merged with this one wherever linear light is read; left out without any. */
   readonly merging?: Merging;
 }

@@ -4,6 +4,7 @@ import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { readExposure } from '../image/readExposure';
 import { readFocalLength } from '../image/readFocalLength';
+import { readJpegQuality } from '../image/readJpegQuality';
 
 /**
  * Decodes a photo with the browser's own decoder: upright (EXIF), in sRGB.
@@ -19,7 +20,7 @@ export async function decodePhoto(file: Blob): Promise<Photo> {
   try {
     checkSize(bitmap.width, bitmap.height);
     const [focalLength35Mm, exposure] = await Promise.all([readFocalLength(bytes), readExposure(bytes)]);
-    return { ...photoOf(bitmap), focalLength35Mm, exposure };
+    return { ...photoOf(bitmap), focalLength35Mm, exposure, jpegQuality: readJpegQuality(bytes) };
   } finally {
     bitmap.close();
   }

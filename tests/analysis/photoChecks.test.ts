@@ -111,3 +111,9 @@ it('sees drops of water on the tray between dry stones', () => {
   expect(warnings[0]!.marks).toHaveLength(3);
   expect(warnings[0]!.stones).toEqual([]);
 });
+
+it('warns of strong compression, and not of a camera’s usual', () => {
+  expect(check({ ...taken(), jpegQuality: 70 })).toMatchObject([{ code: 'compressed' }]);
+  expect(check({ ...taken(), jpegQuality: 92 })).toEqual([]);
+  expect(check({ ...taken(), jpegQuality: null })).toEqual([]);
+});
