@@ -44,13 +44,13 @@ def jpeg(picture, quality):
 
 
 def photograph(chance, radiance):
-    """Linear light as read back from an 8-bit picture taken at 6.8 to 20 px/mm, again at 12 px/mm.
+    """Linear light as read back from an 8-bit picture taken at 7 to 18 px/mm, again at 12 px/mm.
 
     One scale, blur and JPEG quality for the whole batch; exposure, noise and white balance differ from tile to tile.
     """
     batch, _, size, _ = radiance.shape
     draw = chance.unit(4).tolist()
-    scale = 6.8 * (20 / 6.8) ** draw[0]
+    scale = 7.0 * (18 / 7.0) ** draw[0]
     pixels = min(size, int(size * scale / PX_PER_MM / 8 + 0.5) * 8)
     light = blur(radiance, (0.25 + 0.75 * draw[1] ** 2) * max(PX_PER_MM / scale, 0.6))
     if pixels < size:

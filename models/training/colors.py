@@ -4,15 +4,45 @@ import torch
 
 from fields import cells, noise, per_tile, smooth_step
 
-PATTERNS = {"plain": 2.0, "bands": 2, "breccia": 1.6, "orbs": 1.8, "grains": 2.0, "moss": 1.8, "veins": 1.2, "patches": 1.0}
+PATTERNS = {"plain": 4.5, "bands": 2.2, "breccia": 1.8, "orbs": 2.2, "grains": 2.2, "moss": 1.4, "veins": 1.0, "patches": 0.9}
 
 
 def palette(chance, batch, count=4):
-    """B x count x 3 albedos, 0.01 to 0.85: near each other on some stones, far apart on others."""
-    level = chance.log_between(0.012, 0.75, batch, 1, 1) * chance.log_between(0.25, 4, batch, count, 1) ** chance.between(0.1, 1.2, batch, 1, 1)
-    tint = chance.normal(batch, 1, 3) * chance.between(0, 0.7, batch, 1, 1) + chance.normal(batch, count, 3) * chance.between(0, 0.4, batch, 1, 1)
+    """B x count x 3 albedos, 0.01 to 0.85: near each other on some stones, far apart on others; a sixth of the stones black."""
+    black = chance.coin(0.16, batch, 1, 1)
+    level = torch.where(black > 0, chance.log_between(0.01, 0.04, batch, 1, 1), chance.log_between(0.04, 0.8, batch, 1, 1))
+    level = level * chance.log_between(0.25, 4, batch, count, 1) ** chance.between(0.05, 1.0, batch, 1, 1)
+    tint = chance.normal(batch, 1, 3) * chance.between(0, 0.6, batch, 1, 1) + chance.normal(batch, count, 3) * chance.between(0, 0.3, batch, 1, 1)
     tint = tint - tint.mean(-1, keepdim=True)
     return (level * tint.exp()).clamp(0.008, 0.85)
+
+
+def with_dark_minerals(chance, colors):
+    """Makes one of the last two colors of some stones nearly black, like mica, hornblende or manganese seams."""
+    batch, count, _ = colors.shape
+    slot = count - 1 - chance.pick([1, 1], batch)
+    on = chance.coin(0.35, batch)[:, None] * (torch.arange(count, device=colors.device)[None] == slot[:, None])
+    dark = chance.log_between(0.01, 0.07, batch, 1, 1).expand_as(colors)
+    return torch.where(on[..., None] > 0, torch.minimum(colors, dark), colors)
+
+
+def sliced(chance, x, y, height):
+    """Two coordinates of the body turned at random in space, so that flat bands are cut as the surface cuts them."""
+    batch = height.shape[0]
+    first, second = chance.normal(batch, 3), chance.normal(batch, 3)
+    first = first / first.norm(dim=1, keepdim=True)
+    second = second - (second * first).sum(1, keepdim=True) * first
+    second = second / second.norm(dim=1, keepdim=True).clamp(min=1e-3)
+    return tuple(per_tile(axis[:, 0]) * x + per_tile(axis[:, 1]) * y + per_tile(axis[:, 2]) * height for axis in (first, second))
+
+
+def unrolled(chance, x, y, height):
+    """Coordinates pushed outward from the stone's top by how far the surface fell: grains draw together at the outline."""
+    top = height.flatten(1).max(1)
+    px, py = (v.expand_as(height).flatten(1).gather(1, top.indices[:, None])[:, :, None] for v in (x, y))
+    fall = (per_tile(top.values) - height).clamp(0, 20)
+    push = per_tile(chance.between(0, 1, height.shape[0])) * fall / (torch.hypot(x - px, y - py) + 0.5)
+    return x + push * (x - px), y + push * (y - py)
 
 
 def along_palette(colors, position):
@@ -51,7 +81,7 @@ def positions(chance, x, y, kind):
     """Where on its palette each pixel lies, for the drawn kind of pattern."""
     batch = kind.shape[0]
     size = chance.log_between(0.9, 9, batch)
-    grain = torch.where(kind == 4, chance.log_between(0.35, 2.4, batch), size)
+    grain = torch.where(kind == 4, chance.log_between(0.45, 2.4, batch), size)
     warp = per_tile(grain * chance.between(0.05, 0.5, batch))
     bent_x, bent_y = (v + warp * noise(chance, x, y, grain * 1.3, 2) for v in (x, y))
     near, margin, traits = cells(chance, bent_x, bent_y, grain)
@@ -70,16 +100,17 @@ def positions(chance, x, y, kind):
     return torch.stack([plain, banded(chance, x, y, size), breccia, orbs, grains, moss, lines, patches])
 
 
-def stone_colors(chance, batch, x, y):
-    """Albedo of the sound stones, B x 3 x S x S."""
-    x, y = x.expand(batch, -1, -1), y.expand(batch, -1, -1)
+def stone_colors(chance, batch, x, y, height):
+    """Albedo of the sound stones, B x 3 x S x S; the pattern fills the body and the surface cuts it."""
     kind = chance.pick(list(PATTERNS.values()), batch)
+    flat_bands = per_tile((kind == 1) & (chance.unit(batch) < 0.7))
+    x, y = (torch.where(flat_bands, cut, over) for cut, over in zip(sliced(chance, x, y, height), unrolled(chance, x, y, height)))
     every = positions(chance, x, y, kind)
     position = torch.gather(every, 0, kind.view(1, -1, 1, 1).expand(1, *every.shape[1:]))[0]
-    color = along_palette(palette(chance, batch), position)
+    color = along_palette(with_dark_minerals(chance, palette(chance, batch)), position)
     mottle = noise(chance, x, y, chance.log_between(0.25, 1.6, batch), 3)
-    color = color * (1 + per_tile(chance.between(0, 0.25, batch) * chance.coin(0.8, batch)) * mottle)[:, None].clamp(0.35, 1.6)
-    haze = smooth_step(0.2, 1.6, noise(chance, x, y, chance.log_between(0.3, 3, batch), 2)) * per_tile(chance.between(0, 0.35, batch) * chance.coin(0.6, batch))
+    color = color * (1 + per_tile(0.25 * chance.unit(batch) ** 2) * mottle)[:, None].clamp(0.35, 1.6)
+    haze = smooth_step(0.2, 1.6, noise(chance, x, y, chance.log_between(0.25, 1.6, batch), 2)) * per_tile(0.4 * chance.unit(batch) ** 2 * chance.coin(0.7, batch))
     return color + haze[:, None] * (0.5 - color)
 
 

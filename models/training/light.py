@@ -18,7 +18,7 @@ def draw_lamp(chance, batch):
     direction = torch.stack([off.sin() * around.cos(), off.sin() * around.sin(), off.cos()], 1)
     width = torch.deg2rad(chance.between(8, 16, batch))
     return {"direction": direction, "slopeRadius": (width / 4).tan(), "radiance": 1 / (width / 2).sin() ** 2,
-            "halfWidth": width / 2, "around": chance.log_between(0.25, 1.7, batch), "index": chance.between(1.44, 1.75, batch)}
+            "halfWidth": width / 2, "around": chance.log_between(0.28, 1.8, batch), "index": chance.between(1.44, 1.75, batch)}
 
 
 def lamp_seen(height, lamp):

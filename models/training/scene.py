@@ -18,7 +18,7 @@ WEIGHTS = torch.tensor([0.2126, 0.7152, 0.0722])
 
 def warped_grid(chance, batch, x, y):
     """Coordinates pushed about a little, so that outlines are ragged."""
-    amount = per_tile(chance.log_between(0.005, 0.12, batch))
+    amount = per_tile(chance.log_between(0.005, 0.08, batch))
     wave = chance.log_between(0.5, 2.0, batch)
     return tuple(v + amount * noise(chance, x.expand(batch, -1, -1), y.expand(batch, -1, -1), wave, 2) for v in (x, y))
 
@@ -33,13 +33,13 @@ def frosting(chance, mask, x, y):
     return where, per_tile(chance.log_between(0.004, 0.05, batch))
 
 
-def painted(chance, batch, grid, spots, lines, frost, broken, alpha, mask):
+def painted(chance, batch, grid, height, spots, lines, frost, broken, alpha):
     """Albedo and roughness of everything, with dirt, residue, specks and wet film."""
     x, y = grid
-    color = stone_colors(chance, batch, x, y)
+    color = stone_colors(chance, batch, x, y, height)
     floor = torch.maximum(spots["floor"], torch.maximum(lines["floor"], broken.float()))
     paler = torch.full((batch, 3), 0.46, device=color.device)
-    color = mixed(color, floor * per_tile(chance.between(0, 0.45, batch)), paler)
+    color = mixed(color, floor * per_tile(chance.between(0, 0.3, batch)), paler)
     color = mixed(color, torch.maximum(frost, spots["bruise"]) * per_tile(chance.between(-0.05, 0.5, batch)).clamp(min=0), paler)
     specks = palette(chance, batch, 8)
     dark = chance.coin(0.65, batch, 8, 1)
@@ -126,7 +126,7 @@ def draw_stones(chance, batch, size=256):
     ground = bumps * noise(chance, x, y, chance.log_between(0.25, 0.9, batch), 2) * rough
     depth = torch.maximum(spots["depth"], lines["depth"])
     pressed = bitten_height - torch.where(mask, (depth - ground) * upright, 0)
-    albedo, spread = painted(chance, batch, (x, y), spots, lines, frost, bitten, alpha, mask)
+    albedo, spread = painted(chance, batch, (x, y), height, spots, lines, frost, bitten, alpha)
     tray = chance.between(0.2, 0.8, batch, 1) * torch.exp(chance.normal(batch, 3) * 0.04)
     grain = 1 + 0.05 * noise(chance, x, y, chance.between(0.5, 1.5, batch), 2)
     albedo = torch.where(mask[:, None], albedo, tray[:, :, None, None] * grain[:, None])

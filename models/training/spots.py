@@ -45,11 +45,12 @@ def draw_spots(chance, batch, share):
     kind = chance.pick(share, *shape)
     busy = chance.between(0.1, 1, batch, 1, 1, 1)
     kind = torch.where(chance.unit(*shape) < busy, kind, torch.zeros_like(kind))
-    diameter = chance.log_between(0.3, 3.2, *shape)
+    diameter = chance.log_between(0.36, 2.9, *shape)
     diameter = torch.where(kind == BRUISE, diameter * 1.3 + 0.4, diameter)
-    depth = torch.where(chance.unit(*shape) < 0.25, chance.between(0.07, 0.22, *shape), chance.between(0.2, 0.5, *shape))
+    depth = torch.where(chance.unit(*shape) < 0.15, chance.between(0.09, 0.22, *shape), chance.between(0.2, 0.48, *shape))
     return {"kind": kind, "diameter": diameter, "depth": depth, "inner": chance.between(0.1, 0.75, *shape),
-            "outer": chance.between(1.0, 1.12, *shape), "lobes": lobe_weights(chance, batch)}
+            "outer": chance.between(1.0, 1.12, *shape), "lobes": lobe_weights(chance, batch), "soft": 0.9 - 0.7 * chance.unit(*shape) ** 2,
+            "ring": chance.coin(0.3, *shape) * chance.between(0.4, 1, *shape), "wave": chance.between(5, 18, *shape), "start": chance.between(0, 6.2832, *shape)}
 
 
 def outline_of(dx, dy, gx, gy, radius, sink, weights):
@@ -79,7 +80,8 @@ def spot_fields(u, hackle, pit, speck, bruise, spots, dirt, strength):
     """Depth (mm), floor, dirt, bruise and speck of all slots together; the number of the speck on top."""
     bowl = (1 - smooth_step(spots["inner"], spots["outer"], u)) * (0.85 + 0.15 * (1 - u.clamp(0, 1)))
     floor = 1 - smooth_step(0.85, 1.0, u)
-    color, which = (speck * strength * (1 - smooth_step(0.86, 1.06, u))).max(1)
+    rings = 1 - spots["ring"] * (0.5 + 0.5 * (spots["wave"] * u + spots["start"]).cos())
+    color, which = (speck * strength * rings * (1 - smooth_step(spots["soft"], 1.06, u))).max(1)
     return {"depth": (pit * spots["depth"] * spots["diameter"] * bowl * (1 + hackle)).amax(1), "floor": (pit * floor).amax(1),
             "dirt": (pit * floor * dirt).amax(1), "bruise": (bruise * (1 - smooth_step(0.6, 1.0, u))).amax(1), "speck": color, "which": which}
 
@@ -105,7 +107,7 @@ def press_spots(chance, height, mask, surface, x, y, warped, share):
     dirt = chance.between(0, 0.35, batch, SLOTS, 1, 1) * (1 + chance.coin(0.2, batch, 1, 1, 1))
     strength = 0.4 + 0.6 * chance.coin(0.8, batch, SLOTS, 1, 1)
     out = spot_fields(u, hackle, pit, speck, bruise, spots, dirt, strength)
-    small = (spots["diameter"] < 0.42) | (spots["depth"] < 0.11) | (facing < 0.45)
+    small = (spots["diameter"] < 0.45) | (spots["depth"] < 0.14) | (facing < 0.45)
     ring = bruise & (u < 1.15)
     return out | {
         "pitLabel": (pit & ~small & (u < 0.95)).any(1), "bruiseLabel": (bruise & (u < 0.88)).any(1),

@@ -1,13 +1,16 @@
-"""What the drawn tiles promise. Run: python -m unittest test_data (in this folder; about 20 s on one core)."""
+"""What the drawn tiles promise. Run: python -m unittest test_data (in this folder; seconds on one core)."""
 
 import unittest
 
+import numpy as np
 import torch
 
 from camera import decode, encode, jpeg
 from chance import Chance
+from colors import unrolled
 from fields import grid_mm
 from light import draw_lamp, lamp_seen, lobe_share, shade, sky_seen
+from relief import is_hollow, logs_of, relief_of
 from scene import CLASSES, draw_batch
 from shape import stone_shape, surface_of
 from spots import press_spots
@@ -31,6 +34,25 @@ class Data(unittest.TestCase):
         self.assertGreater(float(right[32, 26] / right[32, 37]), 1.15)
         up = dent((0.0, 0.6, 0.8))
         self.assertGreater(float(up[37, 32] / up[26, 32]), 1.15)
+
+    def test_a_dent_passes_the_check_of_relief_and_a_spot_or_another_lamp_does_not(self):
+        planes = dent((0.6, 0.0, 0.8)).expand(3, -1, -1).numpy()
+        logs, mask = logs_of(planes), np.ones((32, 32), bool)
+        places = np.argwhere(np.hypot(*(np.mgrid[:32, :32] - 15.5)) < 4)
+        self.assertTrue(is_hollow(logs, places, (0.6, 0.0), mask))
+        self.assertFalse(is_hollow(logs, places, (-0.6, 0.0), mask))
+        _, along, across = relief_of(logs, places, (0.6, 0.0), mask)
+        self.assertLess(abs(across), 0.1 * along)
+        spot = np.zeros((32, 32))
+        spot[places[:, 0], places[:, 1]] = -1.2
+        self.assertFalse(is_hollow(spot, places, (0.6, 0.0), mask))
+
+    def test_a_pattern_draws_together_at_the_outline_and_stays_at_the_top(self):
+        x, y = (v.expand(2, -1, -1) for v in grid_mm(96, "cpu"))
+        dome = 6 - (x**2 + y**2) / 8
+        over, _ = unrolled(Chance(8), x, y, dome)
+        step = (over[:, 48, 1:] - over[:, 48, :-1]) / (x[:, 48, 1:] - x[:, 48, :-1])
+        self.assertTrue(bool((step[:, 47] < 1.05).all()) and bool((step[:, 90] > step[:, 60]).all()))
 
     def test_the_same_seed_draws_the_same_batch(self):
         first, again = draw_batch(Chance(3), 2, 96), draw_batch(Chance(3), 2, 96)

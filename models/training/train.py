@@ -21,7 +21,7 @@ import scene
 import spots
 from scene import draw_batch, draw_stones, photograph_stones
 
-CLASS_WEIGHTS = (1.0, 4.0, 4.0, 2.0, 2.0, 1.0)
+CLASS_WEIGHTS = (1.0, 6.0, 4.0, 3.0, 2.0, 1.0)
 HELD_OUT_SEED = 9_000_001
 
 
@@ -102,6 +102,14 @@ def fuse():
     scene.shade = torch.compile(light.shade)
 
 
+@torch.no_grad()
+def unsettle(net):
+    """Takes back what `temperature_of` and its divisor did to finished weights, so that training goes on where it stopped."""
+    net.head.weight /= net.temperature
+    net.head.bias.copy_(net.head.bias / net.temperature + torch.tensor(CLASS_WEIGHTS, device=net.head.bias.device).log())
+    net.temperature.fill_(1)
+
+
 def batches(options, chance):
     """Batches without end; the same stones are lit and photographed `lamps` times, turned differently."""
     step = 0
@@ -122,7 +130,7 @@ def train(options, say):
         fuse()
     if options.start:
         net.load_state_dict(torch.load(options.start, map_location=device, weights_only=True))
-        net.temperature.fill_(1)
+        unsettle(net)
     mean = torch.optim.swa_utils.AveragedModel(net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(0.995), use_buffers=True)
     optimizer = torch.optim.AdamW(net.parameters(), lr=1e-6, weight_decay=0.01)
     chance, start, step = Chance(options.seed, device), time.time(), 0

@@ -4,7 +4,7 @@ Run with PyTorch, the weights the ONNX file was exported from: python tests/gold
 
 The planes are 1 x 6 x 64 x 64. With r, c the row and column, k the channel (0 red, 1 green, 2 blue),
 d² = (r − 30)² + (c − 26)², body = 1 + 0.1 sin(r / 5) cos(c / 7) + 0.05 k:
-color = body · (1 + 0.5 ((r − 30) · 0.6 − (c − 26) · 0.8) / 5 · exp(−d² / 40)); mask = 1 where
+color = body · (1 + (0.35 ((r − 30) · 0.6 − (c − 26) · 0.8) / 5 − 0.15) · exp(−(d² / 40)⁴)); mask = 1 where
 (r − 32)² + (c − 32)² < 900, else 0; lamp x = 0.4, lamp y = 0.3.
 """
 
@@ -28,7 +28,7 @@ PLACES = [(r, c) for r in (3, 10, 13, 15, 17, 20, 28) for c in (3, 9, 11, 13, 15
 def formula_planes():
     r, c = np.mgrid[0:64, 0:64].astype(np.float64)
     d2 = (r - 30) ** 2 + (c - 26) ** 2
-    dent = 1 + 0.5 * ((r - 30) * 0.6 - (c - 26) * 0.8) / 5 * np.exp(-d2 / 40)
+    dent = 1 + (0.35 * ((r - 30) * 0.6 - (c - 26) * 0.8) / 5 - 0.15) * np.exp(-((d2 / 40) ** 4))
     color = [(1 + 0.1 * np.sin(r / 5) * np.cos(c / 7) + 0.05 * k) * dent for k in range(3)]
     mask = ((r - 32) ** 2 + (c - 32) ** 2 < 900).astype(np.float64)
     return np.stack([*color, mask, np.full_like(r, 0.4), np.full_like(r, 0.3)]).astype(np.float32)[None]
