@@ -22,7 +22,7 @@ const RIM_SHARE = 0.05;
 const LIKE_SHADING = 3;
 /** How much better than shading alone a lobe must explain the stone: to be believed, and to be found by that alone. */
 const LEAST_GAIN = { believed: 2, found: 6 };
-/** What the dome is wrong by on a real stone, in its middle and in addition at its rim, ln α (from the development scenes). */
+/** What the dome is wrong by on a real stone, in its middle and in addition at its rim, ln α (development and turned scenes). */
 const DOME_SD = { middle: 0.2, rim: 0.35 };
 /** Half of a 90 % interval of a normal distribution, standard deviations. */
 const NORMAL_90 = 1.645;

@@ -6,17 +6,24 @@ import { type DrawnLobe, drawLobe } from '../helpers/drawLobe';
 
 const effort: FitEffort = { rounds: 3, iterations: 14, unevenCurvature: false };
 
-function estimate(drawn: DrawnLobe) {
+/** A drawn lobe and its fit, begun at the truth. */
+function fitted(drawn: DrawnLobe) {
   const problem = drawLobe(drawn);
+  const { curvatureMean: mean } = problem.prior;
   const start = {
     row: 20,
     column: 20,
-    mean: problem.prior.curvatureMean,
+    mean,
     stretch: 0,
     skew: 0,
     alpha: drawn.alpha,
+    change: EVEN_CURVATURE,
   };
-  const fit = highlightFit(problem, { ...start, change: EVEN_CURVATURE }, effort);
+  return { problem, fit: highlightFit(problem, start, effort) };
+}
+
+function estimate(drawn: DrawnLobe) {
+  const { problem, fit } = fitted(drawn);
   return roughnessEstimate(problem, fit);
 }
 
@@ -56,16 +63,7 @@ it('does not call a small, blurred image of the lamp a perfect mirror', () => {
 });
 
 it('stays a number where the best fit is smoother than any polish', () => {
-  const problem = drawLobe({ alpha: 0.0016, noise: 0.0005 });
-  const start = {
-    row: 20,
-    column: 20,
-    mean: problem.prior.curvatureMean,
-    stretch: 0,
-    skew: 0,
-    alpha: 0.0016,
-  };
-  const fit = highlightFit(problem, { ...start, change: EVEN_CURVATURE }, effort);
+  const { problem, fit } = fitted({ alpha: 0.0016, noise: 0.0005 });
   const { alpha, low, high } = roughnessEstimate(problem, {
     ...fit,
     shape: { ...fit.shape, alpha: 0.0015 },
