@@ -68,7 +68,7 @@ def press_fractures(chance, mask, surface, warped, shares):
         length = chance.log_between(2, 22, batch)
         path = walks(chance, start, length)
         branch, kind_before = path[:, POINTS // 2], kind
-        width = chance.log_between(0.1, 0.55, batch)
+        width = chance.log_between(0.08, 0.55, batch)
         distance, along = path_distance(path, x, y)
         u, taper = groove(chance, distance, along, width)
         depth = per_tile(width * chance.between(0.6, 1.7, batch)) * taper * (1 - smooth_step(0.05, 1.1, u))
@@ -107,6 +107,19 @@ def press_scratches(chance, mask, x, y, share):
         depth = torch.maximum(depth, per_tile(width) * 0.16 * (end * 5).clamp(max=1) * (1 - smooth_step(0.0, 1.2, u)))
         place = place | (across.abs() < (per_tile(width) / 2).clamp(min=0.1)) & (end > 0.02)
     return depth, place & mask
+
+
+def grinding_marks(chance, batch, x, y, share):
+    """Side by side in one direction, as a wheel leaves them: height (mm) and logarithm of brightness, both about 0."""
+    turn = chance.between(0, 6.2832, batch)
+    c, s = per_tile(turn.cos()), per_tile(turn.sin())
+    along, across = c * x + s * y, c * y - s * x
+    along = along / per_tile(chance.log_between(8, 60, batch))
+    fine = noise(chance, along, across, chance.log_between(0.2, 1.2, batch), 2)
+    broad = noise(chance, along, across, chance.log_between(1.5, 6, batch), 2)
+    on = per_tile(chance.coin(share, batch))
+    marks = on * (0.7 * fine + 0.5 * broad)
+    return marks * per_tile(chance.log_between(0.0005, 0.008, batch)), marks * per_tile(chance.log_between(0.02, 0.25, batch))
 
 
 def bite_chips(chance, height, mask, surface, x, y, share):

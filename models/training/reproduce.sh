@@ -5,6 +5,6 @@ set -e
 cd "$(dirname "$0")"
 out=${1:?folder for the weights}
 python3 train.py --out "$out/first" --steps 5677 --rate 2.5e-3 --lamps 2 --seed 4
-python3 train.py --out "$out/second" --steps 4018 --rate 2.5e-3 --lamps 3 --seed 5 --start "$out/first/flaws.pt"
-python3 train.py --out "$out/third" --steps 3712 --rate 2e-3 --lamps 3 --seed 6 --start "$out/second/flaws.pt"
+python3 train.py --out "$out/second" --steps 4018 --rate 2.5e-3 --lamps 3 --seed 5 --weights "$out/first/flaws.pt"
+python3 train.py --out "$out/third" --steps 3712 --rate 2e-3 --lamps 3 --seed 6 --weights "$out/second/flaws.pt"
 python3 export.py "$out/third/flaws.pt" ../stone-flaws.onnx

@@ -7,7 +7,7 @@ from camera import photograph
 from colors import mixed, palette, stone_colors
 from fields import grid_mm, noise, per_tile, smooth_step
 from light import draw_lamp, lamp_seen, shade, sky_seen
-from lines import bite_chips, press_fractures, press_scratches
+from lines import bite_chips, grinding_marks, press_fractures, press_scratches
 from shape import stone_shape, surface_of
 from spots import press_spots
 
@@ -99,6 +99,12 @@ def planes(light, mask, lamp_xy):
     return torch.cat([light / middle.view(-1, 1, 1, 1), mask[:, None], *sides], 1)
 
 
+def uneven_light(chance, batch, x, y):
+    """Brightness that drifts over the tile, 0.4 to 2.5; 1 on five tiles of six."""
+    amount = chance.coin(0.17, batch) * chance.between(0.1, 0.45, batch)
+    return (per_tile(amount) * noise(chance, x, y, chance.between(10, 40, batch), 2)).exp().clamp(0.4, 2.5)
+
+
 def neighbor_shadow(chance, batch, x, y):
     """Lamp share left by the soft shadow of something beside the stone; 1 on nine tiles of ten."""
     turn = chance.between(0, 6.2832, batch)
@@ -120,13 +126,16 @@ def draw_stones(chance, batch, size=256):
     spots = press_spots(chance, height, mask, sound, x, y, warped, [0.08, 0.47, 0.41, 0.04])
     lines = press_fractures(chance, mask, sound, warped, (0.24, 0.07))
     frost, bumps = frosting(chance, mask, x, y)
-    scratch, scratched = press_scratches(chance, mask, x, y, 0.15)
+    scratch, scratched = press_scratches(chance, mask, x, y, 0.25)
     upright = 1 / surface_of(bitten_height)[2].clamp(min=0.3)
     rough = torch.maximum(frost, torch.maximum(spots["bruise"], 0.4 * spots["floor"]))
     ground = bumps * noise(chance, x, y, chance.log_between(0.25, 0.9, batch), 2) * rough
     depth = torch.maximum(spots["depth"], lines["depth"])
     pressed = bitten_height - torch.where(mask, (depth - ground) * upright, 0)
+    marks, streaks = grinding_marks(chance, batch, x, y, 0.12)
+    pressed = pressed + torch.where(mask, marks, 0)
     albedo, spread = painted(chance, batch, (x, y), height, spots, lines, frost, bitten, alpha)
+    albedo = albedo * streaks.exp()[:, None]
     tray = chance.between(0.2, 0.8, batch, 1) * torch.exp(chance.normal(batch, 3) * 0.04)
     grain = 1 + 0.05 * noise(chance, x, y, chance.between(0.5, 1.5, batch), 2)
     albedo = torch.where(mask[:, None], albedo, tray[:, :, None, None] * grain[:, None])
@@ -141,7 +150,7 @@ def draw_stones(chance, batch, size=256):
 
 @torch.no_grad()
 def photograph_stones(chance, stones):
-    """Lights the stones with a new lamp and takes a picture.
+    """Lights the stones with a new lamp and takes a picture; on some tiles the lamp's direction is not told (0, 0).
 
     Returns planes (B x 6 x S x S), classes (B x S x S) and weights of the loss (B x S x S).
     """
@@ -155,8 +164,9 @@ def photograph_stones(chance, stones):
     contrast = (light - before).mean(1).abs() / (before.mean(1) + 0.02)
     contrast = F.max_pool2d(contrast[:, None], 3, 1, 1)[:, 0]
     target, weight = labels_of(mask, *stones["parts"], stones["alpha"], contrast)
-    picture = photograph(chance, light)
-    return planes(picture, stone_mask(chance, mask), lamp["direction"][:, :2]), target, weight
+    picture = photograph(chance, light * uneven_light(chance, batch, *stones["grid"])[:, None])
+    told = 1 - chance.coin(0.15, batch, 1)
+    return planes(picture, stone_mask(chance, mask), lamp["direction"][:, :2] * told), target, weight
 
 
 def draw_batch(chance, batch, size=256):

@@ -12,8 +12,9 @@ def low_of(first, second, width):
 
 
 def draw_frame(chance, batch, half_mm):
-    """Semi-axes, turn and place of each stone; a quarter of them fill the tile."""
+    """Semi-axes, turn and place of each stone; a quarter of them fill the tile, an eighth are slabs, nearly flat."""
     a = chance.between(8, 19, batch) * (1 + chance.coin(0.25, batch) * chance.between(0.3, 1.5, batch))
+    a = torch.where(chance.coin(0.12, batch) > 0, chance.between(60, 160, batch), a)
     b = a * chance.between(0.6, 1, batch)
     c = a * chance.between(0.32, 0.75, batch)
     turn = chance.between(0, 6.2832, batch)
@@ -37,7 +38,7 @@ def facet(chance, frame, x, y, hackly):
     # Worn faces bulge a little.
     plane = plane - (dx**2 + dy**2) / per_tile(2 * a * chance.between(2, 9, batch))
     if hackly:
-        plane = plane + per_tile(a * chance.between(0.003, 0.02, batch)) * noise(chance, x, y, chance.between(2, 6, batch), 3)
+        plane = plane + per_tile(a.clamp(max=19) * chance.between(0.003, 0.02, batch)) * noise(chance, x, y, chance.between(2, 6, batch), 3)
     return plane, per_tile(chance.log_between(0.15, 2.5, batch))
 
 
@@ -57,7 +58,7 @@ def stone_shape(chance, batch, x, y):
     for number in range(5):
         plane, width = facet(chance, frame, x, y, hackly=number == 0)
         dome = low_of(dome, plane, width)
-    dome = dome + per_tile(0.006 * a * chance.unit(batch)) * noise(chance, x, y, chance.between(4, 12, batch), 1)
+    dome = dome + per_tile(0.006 * a.clamp(max=19) * chance.unit(batch)) * noise(chance, x, y, chance.between(4, 12, batch), 1)
     peel = chance.log_between(0.001, 0.012, batch) * chance.coin(0.6, batch)
     dome = dome + per_tile(peel) * noise(chance, x, y, chance.between(1.2, 4, batch), 1)
     mask = (q < 1) & (dome > -0.35 * per_tile(c))

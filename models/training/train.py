@@ -1,16 +1,19 @@
 """Trains the flaw network on tiles drawn on the fly, then sets the temperature on tiles it never saw.
 
 Run: python train.py --out FOLDER --minutes 8        (a GPU)
+     torchrun --standalone --nproc-per-node 4 train.py --out FOLDER --minutes 8     (several GPUs of one host)
      python train.py --out FOLDER --steps 4 --batch 4 --size 128     (a small try on a CPU)
 Writes FOLDER/flaws.pt (weights) and FOLDER/log.txt.
 """
 
 import argparse
 import math
+import os
 import time
 from pathlib import Path
 
 import torch
+import torch.distributed as together
 import torch.nn.functional as F
 
 from chance import Chance
@@ -21,7 +24,7 @@ import scene
 import spots
 from scene import draw_batch, draw_stones, photograph_stones
 
-CLASS_WEIGHTS = (1.0, 6.0, 4.0, 3.0, 2.0, 1.0)
+CLASS_WEIGHTS = (1.0, 6.0, 4.0, 3.0, 4.0, 1.0)
 HELD_OUT_SEED = 9_000_001
 
 
@@ -120,25 +123,43 @@ def batches(options, chance):
             step += 1
 
 
+def shared_step(net, done):
+    """Averages the gradients over all processes; returns the first one's share of the training done."""
+    weights = [p for p in net.parameters() if p.grad is not None]
+    everything = torch.cat([p.grad.flatten() for p in weights])
+    together.all_reduce(everything)
+    everything /= together.get_world_size()
+    for p, grad in zip(weights, everything.split([p.numel() for p in weights])):
+        p.grad.copy_(grad.view_as(p))
+    clock = torch.tensor(done, device=everything.device)
+    together.broadcast(clock, 0)
+    return float(clock)
+
+
 def train(options, say):
-    """The training loop; the learning rate follows the clock or the steps, whichever limit is given."""
+    """The training loop; the learning rate follows the clock or the steps, whichever limit is given.
+
+    Started by torchrun, every process draws its own tiles and the gradients are averaged; the first one's weights count.
+    """
     device = "cuda" if torch.cuda.is_available() else "cpu"
+    rank, crowd = int(os.environ.get("RANK", 0)), "RANK" in os.environ
+    if crowd:
+        if device == "cuda":
+            torch.cuda.set_device(int(os.environ["LOCAL_RANK"]))
+        together.init_process_group("nccl" if device == "cuda" else "gloo")
     torch.manual_seed(options.seed)
     torch.backends.cudnn.benchmark = True
     net = FlawNet().to(device, memory_format=torch.channels_last)
     if device == "cuda" and not options.plain:
         fuse()
-    if options.start:
-        net.load_state_dict(torch.load(options.start, map_location=device, weights_only=True))
+    if options.weights:
+        net.load_state_dict(torch.load(options.weights, map_location=device, weights_only=True))
         unsettle(net)
-    mean = torch.optim.swa_utils.AveragedModel(net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(0.995), use_buffers=True)
+    mean = torch.optim.swa_utils.AveragedModel(net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(0.999), use_buffers=True)
     optimizer = torch.optim.AdamW(net.parameters(), lr=1e-6, weight_decay=0.01)
-    chance, start, step = Chance(options.seed, device), time.time(), 0
+    chance, start, step, done = Chance(options.seed + 1000 * rank, device), time.time(), 0, 0.0
     source = batches(options, chance)
-    while True:
-        done = step / options.steps if options.steps else (time.time() - start) / (60 * options.minutes)
-        if done >= 1:
-            break
+    while done < 1:
         for group in optimizer.param_groups:
             group["lr"] = options.rate * min(1, (step + 1) / 300) * (0.5 + 0.5 * math.cos(math.pi * done))
         planes, target, weight = next(source)
@@ -148,6 +169,9 @@ def train(options, say):
         loss = loss_of(scores, target, weight)
         optimizer.zero_grad(set_to_none=True)
         loss.backward()
+        done = (step + 1) / options.steps if options.steps else (time.time() - start) / (60 * options.minutes)
+        if crowd:
+            done = shared_step(net, done)
         torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
         optimizer.step()
         if step > 500:
@@ -155,7 +179,7 @@ def train(options, say):
         running = loss.detach() if step == 0 else 0.99 * running + 0.01 * loss.detach()
         if step % 250 == 0:
             say(f"{time.time() - start:.0f} s, step {step}, loss {float(running):.4f}")
-        if step % 2000 == 1999:
+        if step % 1000 == 999 and rank == 0:
             keep(mean.module, options.out)
         step += 1
     say(f"{time.time() - start:.0f} s, {step} steps of {options.batch} tiles")
@@ -173,9 +197,9 @@ def main():
     parser.add_argument("--lamps", type=int, default=2)
     parser.add_argument("--seed", type=int, default=4)
     parser.add_argument("--plain", action="store_true", help="do not compile the renderer")
-    parser.add_argument("--start", help="weights to go on from")
+    parser.add_argument("--weights", help="weights to go on from")
     options = parser.parse_args()
-    folder = Path(options.out)
+    folder = Path(options.out) / os.environ.get("RANK", "") if int(os.environ.get("RANK", 0)) else Path(options.out)
     folder.mkdir(parents=True, exist_ok=True)
     log = open(folder / "log.txt", "w", encoding="utf-8")
 
@@ -184,6 +208,8 @@ def main():
         print(text, file=log, flush=True)
 
     net, device = train(options, say)
+    if int(os.environ.get("RANK", 0)):
+        return
     net.temperature.fill_(temperature_of(net, Chance(HELD_OUT_SEED + 1, device), options.size, 4, min(options.batch, 32)))
     say(f"temperature {float(net.temperature):.3f}")
     say("overlap on held-out tiles: " + ", ".join(f"{v:.3f}" for v in held_out(net, options.size, min(options.batch, 32), device)))

@@ -18,7 +18,7 @@ sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 from focal_length import focal_length_exif
 from labels import label_picture
 from layout import ball_cloud, layout
-from scenes import RECIPES, draw_scene
+from scenes import RECIPES, draw_scene, turned
 from setting import add_ball, add_camera, add_fill, add_lamp, add_tray, empty_scene
 from stones import flawed_skin, material_of, stone_object
 from truth import photo_truth
@@ -34,6 +34,7 @@ def arguments():
     parser.add_argument("--out", required=True, help="folder for the JPEG and the truth JSON")
     parser.add_argument("--samples", type=int, default=128, help="paths a pixel")
     parser.add_argument("--width", type=int, default=1800, help="pixels; the height is two thirds of it")
+    parser.add_argument("--lamp-turn", type=float, default=0, help="degrees the lamp is carried around the tray; nothing else moves")
     return parser.parse_args(sys.argv[sys.argv.index("--") + 1:])
 
 
@@ -55,6 +56,7 @@ def fill_tray(blend, scene, view):
 def build(options):
     """Draws the scene, renders it, renders its labels, and writes NAME.jpg and NAME.json."""
     scene = draw_scene(options.kind, options.seed)
+    scene["lamp"] = turned(scene["lamp"], options.lamp_turn)
     width, height = options.width, options.width * 2 // 3
     view = View(width, height, scene["distanceMm"], scene["viewMm"])
     blend = empty_scene(width, height, options.samples, options.seed)

@@ -11,6 +11,8 @@ ALL = list(BODIES)
 RECIPES = {
     "coarse": dict(step="coarse", stones=(9, 11), length=(19, 36), alpha=(0.25, 0.5), floor=0.5, laggards=0,
                    pits=(2, 7), fractures=(0, 2), chips=(0, 2), specks=(0, 5), clean=0.1, view=205, touching=0),
+    "pitted": dict(step="coarse", stones=(9, 11), length=(19, 36), alpha=(0.25, 0.5), floor=0.5, laggards=0,
+                   pits=(6, 12), fractures=(0, 1), chips=(0, 2), specks=(2, 9), clean=0.12, view=205, touching=0),
     "mid": dict(step="medium", stones=(9, 11), length=(18, 34), alpha=(0.05, 0.25), floor=0.45, laggards=0,
                 pits=(0, 3), fractures=(0, 1), chips=(0, 1), specks=(0, 5), clean=0.35, view=200, touching=1),
     "polished": dict(step="polish", stones=(10, 12), length=(16, 32), alpha=(0.006, 0.06), floor=0.45, laggards=2,
@@ -51,6 +53,13 @@ def draw_lamp(rng):
         "distanceMm": round(float(rng.uniform(650, 900))),
         "radiance": float(rng.uniform(0.75, 0.86)) / fresnel0(BALL_INDEX),
     }
+
+
+def turned(lamp, turn_deg):
+    """The lamp carried around the camera's axis, seen counterclockwise."""
+    x, y, z = lamp["direction"]
+    c, s = np.cos(np.radians(turn_deg)), np.sin(np.radians(turn_deg))
+    return lamp | {"direction": [c * x - s * y, s * x + c * y, z]}
 
 
 def draw_scene(kind, seed):

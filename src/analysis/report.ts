@@ -172,10 +172,12 @@ export interface FlawReport {
   readonly kind: FlawKind;
   readonly row: number;
   readonly column: number;
-  /** Pits and chips: diameter of the circle of equal area, as seen from the camera. */
+  /** Pits and chips: diameter of the circle of equal area, foreshortening undone. */
   readonly diameterMm?: number;
-  /** Fractures and scratches: length along the flaw, as seen from the camera. */
+  /** Fractures and scratches: length along the flaw, foreshortening undone. */
   readonly lengthMm?: number;
+  /** Fractures and scratches: the line itself, end to end. */
+  readonly path?: readonly PixelPoint[];
   /** 0 to 1. */
   readonly confidence: number;
 }

@@ -1,145 +1,187 @@
-import type { Mask, Raster } from '../image/raster';
-import { judgeBowl } from '../measure/judgeBowl';
-import { type StoneBowl, stoneBowls } from '../measure/stoneBowls';
-import { type StoneFracture, stoneFractures } from '../measure/stoneFractures';
-import { type Blur, type StoneSurface, stoneSurface } from '../measure/stoneSurface';
-import { areaResize } from '../vision/areaResize';
+import type { Photo } from '../image/photo';
+import type { Raster } from '../image/raster';
+import { domeCosine } from '../measure/domeCosine';
+import { markLength } from '../measure/markLength';
+import { isHollow, markRelief } from '../measure/markRelief';
+import { type ShareMark, shareMarks } from '../measure/shareMarks';
 import { distanceToEdge } from '../vision/distanceToEdge';
-import { gaussianBlur } from '../vision/gaussianBlur';
-import type { OpenCv } from '../vision/openCv';
-import type { FlawReport } from './report';
-import type { StoneCrop } from './stoneCrop';
-
-/** Flaws are looked for at this many pixels per millimeter, or at the photo's own scale where it has fewer. */
-const PX_PER_MM = 10;
-/** Flaws below this confidence are not reported: the grading calls them doubtful from 0.25 on. */
-const LEAST_CONFIDENCE = 0.2;
-/** From this diameter on a hole is a chip; near the rim already from the smaller one, mm. */
-const CHIP_MM = { anywhere: 3.2, atRim: 1.6, rim: 1.2 };
-/** A hole's center lies farther from a likelier flaw than the larger radius and this, mm. */
-const APART_MM = 0.2;
+import type { Engines } from '../vision/openEngines';
+import { FLAW_CLASSES } from '../vision/openFlawNet';
+import { confirmByLamp } from './confirmByLamp';
+import { flawConfidence } from './flawConfidence';
+import { type FlawPlanes, flawPlanes } from './flawPlanes';
+import { flawShares } from './flawShares';
+import type { FlawReport, PixelPoint } from './report';
+import type { SecondLamp } from './secondLamp';
+import { stoneUnderBoth } from './stoneUnderBoth';
 
 /** Flaws of one stone, and how much of its surface was looked at. */
 export interface StoneFlaws {
   readonly flaws: readonly FlawReport[];
+  /** Surface inspected, foreshortening undone. */
   readonly inspectedCm2: number;
 }
 
-/** A stone at the scale flaws are looked for at. */
-interface Scaled {
-  readonly color: Raster;
-  readonly mask: Mask;
+/** What is said about a stone before its flaws are looked for. */
+export interface FlawScene {
+  readonly photo: Photo;
+  readonly outline: readonly PixelPoint[];
   readonly mmPerPx: number;
-  /** Row and column in the crop. */
-  readonly toCrop: (row: number, column: number) => readonly [number, number];
+  /** First two parts of the unit vector to the lamp: x right, y up. */
+  readonly lampXy: readonly [number, number];
+  /** A second photo with the lamp elsewhere; left out when there is none. */
+  readonly second?: SecondLamp | undefined;
+}
+
+export type Kind = 'pit' | 'fracture' | 'chip';
+
+/** Marks smaller than this are grain, mm: diameter, length, diameter. */
+const LEAST_MM: Readonly<Record<Kind, number>> = { pit: 0.35, fracture: 1, chip: 1.2 };
+/** Flaws below this confidence are not reported: the grading calls them doubtful from 0.25 on. */
+const LEAST_CONFIDENCE = 0.2;
+/** A mark ends where the share falls to the first, and is left out when its peak is below the second. */
+const MARK: Readonly<Record<Kind, { readonly low: number; readonly peak: number }>> = {
+  pit: { low: 0.105, peak: 0.08 },
+  fracture: { low: 0.35, peak: 0.25 },
+  chip: { low: 0.35, peak: 0.3 },
+};
+/** Nearer the outline than this the surface is seen too slantwise to be inspected, mm. */
+const RIM_MM = 0.45;
+/** Every so many places of a line are kept. */
+const PATH_STEP = 3;
+/** A pit's places count fully from this share on, in part below: its soft edge is not all pit. */
+const FULL_SHARE = 0.5;
+
+/**
+ * Finds pits, fractures and chips on one stone with the flaw network.
+ *
+ * @returns Flaws, the surest first, none below a confidence of 0.2.
+ */
+export async function stoneFlaws({ cv, flawNet }: Engines, scene: FlawScene): Promise<StoneFlaws> {
+  const planes = flawPlanes(cv, scene.photo, scene.outline, scene.mmPerPx, scene.lampXy);
+  const shares = await flawShares(flawNet, planes);
+  const both = scene.second ? stoneUnderBoth(scene.photo, planes, scene.lampXy, scene.second) : null;
+  const confirm = both && confirmByLamp(cv, planes, both);
+  return readFlaws(planes, shares, distanceToEdge(cv, planes.mask), scene.lampXy, confirm);
+}
+
+/** A flaw while it is being judged, in the network's places. */
+export interface FlawDraft {
+  readonly kind: Kind;
+  readonly row: number;
+  readonly column: number;
+  /** Radius of a hole; half the width of a line, places. */
+  readonly radius: number;
+  readonly sizeMm: number;
+  /** Lines: row-major places from end to end. */
+  readonly way?: readonly number[];
+  readonly confidence: number;
 }
 
 /**
- * Finds pits, fractures and chips on one stone by classical image analysis.
+ * Reads flaws out of a map of shares.
  *
- * @param cv - OpenCV.
- * @param crop - The stone.
- * @param mmPerPx - Scale of the photo.
- * @param lampSide - Unit vector in the picture toward the lamp: x right, y up.
+ * @param planes - The stone.
+ * @param shares - 6 × rows/2 × columns/2.
+ * @param depth - Distance of each place to the outline, places.
+ * @param lampXy - Toward the lamp; pits are not checked for relief when it is (0, 0).
+ * @param confirm - Weighs the drafts by a second photo; null without one.
  */
-export function stoneFlaws(
-  cv: OpenCv,
-  crop: StoneCrop,
-  mmPerPx: number,
-  lampSide: readonly [number, number],
+export function readFlaws(
+  planes: FlawPlanes,
+  shares: Float32Array,
+  depth: Raster,
+  lampXy: readonly [number, number],
+  confirm: ((drafts: readonly FlawDraft[], cosine: (place: number) => number) => FlawDraft[]) | null,
 ): StoneFlaws {
-  const { color, mask, mmPerPx: mm, toCrop } = scaled(cv, crop, mmPerPx * crop.factor);
-  const blur: Blur = (raster, sigmaPx) => gaussianBlur(cv, raster, sigmaPx);
-  const surface = stoneSurface(color, mask, mm, lampSide, blur);
-  const depth = distanceToEdge(cv, mask);
-  const fractures = stoneFractures(surface, blur, LEAST_CONFIDENCE);
-  const holes = holesApart(stoneBowls(surface, blur), fractures, mm);
-  const place = (row: number, column: number) => {
-    const [photoRow, photoColumn] = crop.toPhoto(...toCrop(row, column));
-    return { row: photoRow, column: photoColumn };
+  const cosine = domeCosine(depth);
+  const size = planes.mask.data.length;
+  const marksOf = (kind: Kind) => {
+    const index = FLAW_CLASSES.indexOf(kind);
+    const own = shares.subarray(index * size, (index + 1) * size);
+    return shareMarks(own, planes.mask, MARK[kind].low, MARK[kind].peak);
   };
-  const flaws = [
-    ...fractures.map(({ line, signs, confidence }): FlawReport => {
-      const middle = middleOf(line.pixels);
-      return {
-        kind: 'fracture',
-        ...place(middle.row, middle.column),
-        lengthMm: signs.lengthMm,
-        confidence,
-      };
-    }),
-    ...holes.map(({ bowl: { fit }, confidence }): FlawReport => {
-      const at = clamp(fit.row, depth.height) * depth.width + clamp(fit.column, depth.width);
-      const diameterMm = 2 * fit.radiusPx * mm;
-      const kind = isChip(diameterMm, depth.data[at]! * mm) ? 'chip' : 'pit';
-      return { kind, ...place(fit.row, fit.column), diameterMm, confidence };
-    }),
+  // Without a second photo only the way a pit is shaded tells it from a stain.
+  const isPit = ({ places }: ShareMark) =>
+    confirm !== null ||
+    Math.hypot(...lampXy) < 1e-3 ||
+    isHollow(markRelief(planes.logs, places, lampXy, planes.mask));
+  const drafts = [
+    ...marksOf('pit')
+      .filter(isPit)
+      .map((mark) => holeOf('pit', mark, planes, cosine)),
+    ...marksOf('chip').map((mark) => holeOf('chip', mark, planes, cosine)),
+    ...marksOf('fracture').map((mark) => fractureOf(mark, planes, cosine)),
   ];
-  return { flaws, inspectedCm2: surfaceMm2(surface, depth) / 100 };
+  const judged = confirm ? confirm(drafts, cosine) : drafts;
+  const flaws = judged
+    .filter(({ kind, sizeMm, confidence }) => confidence >= LEAST_CONFIDENCE && sizeMm >= LEAST_MM[kind])
+    .sort((a, b) => b.confidence - a.confidence)
+    .map((draft) => reportOf(draft, planes));
+  return { flaws, inspectedCm2: inspectedCm2(planes, depth, cosine) };
 }
 
-const clamp = (at: number, size: number) => Math.min(size - 1, Math.max(0, at));
-
-function isChip(diameterMm: number, rimMm: number): boolean {
-  return diameterMm > CHIP_MM.anywhere || (diameterMm > CHIP_MM.atRim && rimMm < CHIP_MM.rim);
+function reportOf(draft: FlawDraft, { mask, toPhoto }: FlawPlanes): FlawReport {
+  const { kind, confidence, sizeMm, way } = draft;
+  const [row, column] = toPhoto(draft.row, draft.column);
+  if (!way) return { kind, row, column, diameterMm: sizeMm, confidence };
+  const path = way
+    .filter((_, i) => i % PATH_STEP === 0 || i === way.length - 1)
+    .map((place) => toPhoto(Math.floor(place / mask.width), place % mask.width));
+  return { kind, row, column, lengthMm: sizeMm, path, confidence };
 }
 
-/** The crop at no more than the wanted pixels per millimeter. */
-function scaled(cv: OpenCv, { stone, mask }: StoneCrop, mmPerPx: number): Scaled {
-  const shrink = mmPerPx * PX_PER_MM;
-  if (shrink >= 0.97) return { color: stone, mask, mmPerPx, toCrop: (row, column) => [row, column] };
-  const width = Math.max(1, Math.round(stone.width * shrink));
-  const height = Math.max(1, Math.round(stone.height * shrink));
-  const soft = areaResize(cv, { ...mask, channels: 1, data: Float32Array.from(mask.data) }, width, height);
-  const [down, across] = [stone.height / height, stone.width / width];
+/** A pit or chip: center of gravity, and diameter of the circle of its area on the surface. */
+function holeOf(
+  kind: 'pit' | 'chip',
+  { places, values, peak }: ShareMark,
+  { mask, mmPerPlace }: FlawPlanes,
+  cosine: (place: number) => number,
+): FlawDraft {
+  let [weight, area, row, column] = [0, 0, 0, 0];
+  places.forEach((place, i) => {
+    const share = kind === 'pit' ? Math.min(1, values[i]! / FULL_SHARE) : 1;
+    weight += share;
+    area += share / cosine(place);
+    row += share * Math.floor(place / mask.width);
+    column += share * (place % mask.width);
+  });
   return {
-    color: areaResize(cv, stone, width, height),
-    mask: { width, height, data: Uint8Array.from(soft.data, (share) => (share >= 0.5 ? 1 : 0)) },
-    mmPerPx: mmPerPx * across,
-    toCrop: (row, column) => [(row + 0.5) * down - 0.5, (column + 0.5) * across - 0.5],
+    kind,
+    row: row / weight,
+    column: column / weight,
+    radius: Math.sqrt(weight / Math.PI),
+    sizeMm: 2 * mmPerPlace * Math.sqrt(area / Math.PI),
+    confidence: flawConfidence(kind, peak),
   };
 }
 
-/** Bowls likely to be holes, the likeliest first, none over a likelier one nor on a fracture. */
-function holesApart(bowls: readonly StoneBowl[], fractures: readonly StoneFracture[], mmPerPx: number) {
-  const judged = bowls
-    .map((bowl) => ({ bowl, confidence: judgeBowl(bowl, mmPerPx) }))
-    .filter(({ confidence }) => confidence >= LEAST_CONFIDENCE)
-    .sort((a, b) => b.confidence - a.confidence);
-  const kept: typeof judged = [];
-  for (const one of judged) {
-    const { row, column, radiusPx } = one.bowl.fit;
-    const near = (r: number, c: number, px: number) =>
-      Math.hypot(r - row, c - column) < px + APART_MM / mmPerPx;
-    if (kept.some(({ bowl: { fit } }) => near(fit.row, fit.column, Math.max(radiusPx, fit.radiusPx))))
-      continue;
-    const onFracture = fractures.some(
-      ({ line, confidence }) =>
-        confidence > one.confidence &&
-        line.pixels.some((pixel) => near(pixel.row, pixel.column, 0.5 * radiusPx)),
-    );
-    if (!onFracture) kept.push(one);
-  }
-  return kept;
+/** A fracture: the middle of the longest way through it, and that way's length on the surface. */
+function fractureOf(
+  { places, peak }: ShareMark,
+  { mask, mmPerPlace }: FlawPlanes,
+  cosine: (place: number) => number,
+): FlawDraft {
+  const { length, way } = markLength(places, mask.width);
+  // Half of all directions run across the slope, where nothing is foreshortened.
+  const stretch = places.reduce((sum, place) => sum + (1 + 1 / cosine(place)) / 2, 0) / places.length;
+  const middle = way[way.length >> 1]!;
+  return {
+    kind: 'fracture',
+    row: Math.floor(middle / mask.width),
+    column: middle % mask.width,
+    radius: places.length / way.length / 2,
+    sizeMm: length * mmPerPlace * stretch,
+    way,
+    confidence: flawConfidence('fracture', peak),
+  };
 }
 
-/** The pixel of a line that is nearest to its center of gravity. */
-function middleOf<T extends { readonly row: number; readonly column: number }>(pixels: readonly T[]): T {
-  const row = pixels.reduce((sum, pixel) => sum + pixel.row, 0) / pixels.length;
-  const column = pixels.reduce((sum, pixel) => sum + pixel.column, 0) / pixels.length;
-  const distance = (pixel: T) => Math.hypot(pixel.row - row, pixel.column - column);
-  return pixels.reduce((best, pixel) => (distance(pixel) < distance(best) ? pixel : best));
-}
-
-/** Surface that was looked at with foreshortening undone, for a stone that curves like a ball at its rim. */
-function surfaceMm2({ inner, mmPerPx }: StoneSurface, depth: Raster): number {
-  let radius = 1;
-  for (const value of depth.data) radius = Math.max(radius, value);
+function inspectedCm2({ mask, logs, mmPerPlace }: FlawPlanes, depth: Raster, cosine: (i: number) => number) {
   let area = 0;
-  inner.data.forEach((inside, i) => {
-    if (!inside) return;
-    const fromMiddle = 1 - Math.min(1, depth.data[i]! / radius);
-    area += 1 / Math.sqrt(Math.max(0.25, 1 - fromMiddle * fromMiddle));
+  mask.data.forEach((inside, i) => {
+    const isClipped = !Number.isFinite(logs.data[i]!);
+    if (inside && !isClipped && depth.data[i]! * mmPerPlace >= RIM_MM) area += 1 / cosine(i);
   });
-  return area * mmPerPx * mmPerPx;
+  return (area * mmPerPlace ** 2) / 100;
 }

@@ -6,7 +6,7 @@ import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
-import type { OpenCv } from '../vision/openCv';
+import type { Engines } from '../vision/openEngines';
 import { decodeFile } from './decodeFile';
 import { gradedEntry, type PhotoEntry, refusedEntry } from './photoEntry';
 
@@ -31,7 +31,7 @@ export interface GradeFileOptions extends AnalysisOptions {
 export async function gradeFile(
   paths: readonly [string, ...string[]],
   options: GradeFileOptions,
-  cv: OpenCv,
+  engines: Engines,
 ): Promise<GradedFile> {
   const { step, material, ballMm, ballAt, rig } = options;
   try {
@@ -39,7 +39,7 @@ export async function gradeFile(
     const photo = await decodeFile(first);
     const shots: [Photo, ...Photo[]] = [photo];
     for (const path of others) shots.push(await decodeFile(path));
-    const report = await analyzeShots(shots, { ballMm, ballAt, rig }, cv, () => {});
+    const report = await analyzeShots(shots, { ballMm, ballAt, rig }, engines, () => {});
     const settings = { step, material, limits: null, mmPerPx: report.mmPerPx };
     const grades = report.stones.map((stone) => gradeStone(stone, settings));
     return { entry: gradedEntry(paths, report, grades), photo, report, grades };

@@ -1,5 +1,5 @@
 import { stat } from 'node:fs/promises';
-import { openOpenCv } from '../vision/openCv';
+import { openEngines } from '../vision/openEngines';
 import { type GradedFile, gradeFile } from './gradeFile';
 import { Misuse } from './misuse';
 import { jsonOf } from './photoEntry';
@@ -46,10 +46,10 @@ export async function gradePhotos(words: readonly string[], { say, complain }: V
 async function gradeAll(command: Command, tell: (text: string) => void): Promise<GradedFile[]> {
   for (const path of command.photos) await checkIsFile(path);
   const rig = command.rigFile === null ? null : await readRig(command.rigFile);
-  const cv = await openOpenCv();
+  const engines = await openEngines();
   const graded: GradedFile[] = [];
   for (const paths of scenesOf(command)) {
-    const one = await gradeFile(paths, { ...command, rig }, cv);
+    const one = await gradeFile(paths, { ...command, rig }, engines);
     tell(summaryOf(one.entry));
     tellOfRig(one, command, tell);
     graded.push(one);

@@ -34,6 +34,7 @@ export interface OpenCv {
   readonly CV_32FC1: number;
   readonly CV_32FC3: number;
   readonly INTER_AREA: number;
+  readonly INTER_LINEAR: number;
   readonly BORDER_REFLECT_101: number;
   readonly MORPH_OPEN: number;
   readonly MORPH_CLOSE: number;

@@ -2,7 +2,7 @@ import { analyzeShots } from '../analysis/analyzeShots';
 import type { Stage } from '../analysis/options';
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
-import { openOpenCv } from '../vision/openCv';
+import { openEngines } from '../vision/openEngines';
 import { decodePhoto } from './decodePhoto';
 import type { Answer, Order } from './messages';
 import { nextTurn } from './nextTurn';
@@ -22,11 +22,11 @@ addEventListener('message', async ({ data: order }: MessageEvent<Order>) => {
 
 async function analyze({ files, options }: Extract<Order, { kind: 'analyze' }>): Promise<Answer> {
   await watch('decode', 0);
-  const [cv, photo] = await Promise.all([openOpenCv(), decodePhoto(files[0])]);
+  const [engines, photo] = await Promise.all([openEngines(), decodePhoto(files[0])]);
   const shots: [Photo, ...Photo[]] = [photo];
   for (const file of files.slice(1)) shots.push(await decodePhoto(file));
   await watch('decode', shots.length > 1 ? 0.4 : 1);
-  return { kind: 'done', report: await analyzeShots(shots, options, cv, watch) };
+  return { kind: 'done', report: await analyzeShots(shots, options, engines, watch) };
 }
 
 async function watch(stage: Stage, share: number): Promise<void> {

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { analyzePhoto } from '../../src/analysis/analyzePhoto';
 import type { AnalysisOptions } from '../../src/analysis/options';
 import { dot } from '../../src/optics/vector';
-import { openOpenCv } from '../../src/vision/openCv';
+import { openEngines } from '../../src/vision/openEngines';
 import {
   drawTray,
   TRAY_BALL,
@@ -12,13 +12,13 @@ import {
   TRAY_STONES,
 } from '../helpers/drawTray';
 
-const cv = await openOpenCv();
+const engines = await openEngines();
 const withBall: AnalysisOptions = { ballMm: TRAY_BALL_MM, ballAt: null, rig: null };
 const quietly = () => {};
 
 const photo = drawTray([TRAY_BALL, ...TRAY_STONES]);
 const seen: string[] = [];
-const report = await analyzePhoto(photo, withBall, cv, (stage) => {
+const report = await analyzePhoto(photo, withBall, engines, (stage) => {
   seen.push(stage);
 });
 
@@ -84,14 +84,18 @@ it('tells its watcher the steps in order', () => {
 const withoutBall = drawTray(TRAY_STONES);
 
 it('refuses a tray without a ball when there is no rig', async () => {
-  await expect(analyzePhoto(withoutBall, withBall, cv, quietly)).rejects.toMatchObject({ code: 'no-ball' });
+  await expect(analyzePhoto(withoutBall, withBall, engines, quietly)).rejects.toMatchObject({
+    code: 'no-ball',
+  });
   const neither = { ...withBall, ballMm: null };
-  await expect(analyzePhoto(withoutBall, neither, cv, quietly)).rejects.toMatchObject({ code: 'no-ball' });
+  await expect(analyzePhoto(withoutBall, neither, engines, quietly)).rejects.toMatchObject({
+    code: 'no-ball',
+  });
 });
 
 it('measures with a rig what it measured with the ball, and passes on what it doubts about the lamp', async () => {
   const wide = { ...report.rig, light: { ...report.rig.light, angularDiameterDeg: 30 } };
-  const again = await analyzePhoto(withoutBall, { ballMm: null, ballAt: null, rig: wide }, cv, quietly);
+  const again = await analyzePhoto(withoutBall, { ballMm: null, ballAt: null, rig: wide }, engines, quietly);
   expect(again.ball).toBeNull();
   expect(again.warnings.map(({ code }) => code)).toEqual(['lamp-too-large']);
   again.stones.forEach(({ highlight, areaMm2 }, i) => {
@@ -107,12 +111,14 @@ it('measures with a rig what it measured with the ball, and passes on what it do
 it('refuses an empty tray', async () => {
   const empty = drawTray([]);
   const rigged = { ballMm: null, ballAt: null, rig: report.rig };
-  await expect(analyzePhoto(empty, rigged, cv, quietly)).rejects.toMatchObject({ code: 'no-stone' });
+  await expect(analyzePhoto(empty, rigged, engines, quietly)).rejects.toMatchObject({ code: 'no-stone' });
 });
 
 it('refuses a photo that is far out of focus', async () => {
   const soft = drawTray([TRAY_BALL, ...TRAY_STONES], { blurPx: 6 });
-  await expect(analyzePhoto(soft, withBall, cv, quietly)).rejects.toMatchObject({ code: 'out-of-focus' });
+  await expect(analyzePhoto(soft, withBall, engines, quietly)).rejects.toMatchObject({
+    code: 'out-of-focus',
+  });
 });
 
 it('stops when its watcher throws', async () => {
@@ -122,6 +128,6 @@ it('stops when its watcher throws', async () => {
     if (stage === 'stones') throw new DOMException('Stopped by the person.', 'AbortError');
   };
   const rigged = { ballMm: null, ballAt: null, rig: report.rig };
-  await expect(analyzePhoto(photo, rigged, cv, watch)).rejects.toThrow('Stopped by the person.');
+  await expect(analyzePhoto(photo, rigged, engines, watch)).rejects.toThrow('Stopped by the person.');
   expect(stopped).toEqual(['ball', 'stones']);
 });

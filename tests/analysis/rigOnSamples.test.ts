@@ -3,26 +3,27 @@ import { analyzePhoto } from '../../src/analysis/analyzePhoto';
 import { checkByScene } from '../../src/analysis/checkByScene';
 import type { PhotoReport } from '../../src/analysis/report';
 import { decodeFile } from '../../src/cli/decodeFile';
-import { openOpenCv } from '../../src/vision/openCv';
+import { openEngines } from '../../src/vision/openEngines';
 import { exposed, paintedOver, turnedAround } from '../helpers/alteredPhoto';
 import { readPhoto } from '../helpers/readPhoto';
 
-const cv = await openOpenCv();
+const engines = await openEngines();
+const { cv } = engines;
 const quietly = () => {};
 
 const photo = await decodeFile('sample-images/close-up.jpg');
-const withBall = await analyzePhoto(photo, { ballMm: 16, ballAt: null, rig: null }, cv, quietly);
+const withBall = await analyzePhoto(photo, { ballMm: 16, ballAt: null, rig: null }, engines, quietly);
 const { rig, ball } = withBall;
 const bare = paintedOver(photo, { ...ball!, radiusPx: 1.9 * ball!.radiusPx }, rig.scene!.tray[4]!);
-const byRig = await analyzePhoto(bare, { ballMm: 16, ballAt: null, rig }, cv, quietly);
-const darker = await analyzePhoto(exposed(bare, 0.8), { ballMm: null, ballAt: null, rig }, cv, quietly);
+const byRig = await analyzePhoto(bare, { ballMm: 16, ballAt: null, rig }, engines, quietly);
+const darker = await analyzePhoto(exposed(bare, 0.8), { ballMm: null, ballAt: null, rig }, engines, quietly);
 
 /** Roughness of every stone at n = 1.54, with the interval. */
 const readings = (report: PhotoReport) =>
   report.stones.map(({ highlight }) => highlight?.byIndex.find(({ n }) => n === 1.54) ?? null);
 
 it('finds nothing changed in the photo with its own ball', async () => {
-  const again = await analyzePhoto(photo, { ballMm: 16, ballAt: null, rig }, cv, quietly);
+  const again = await analyzePhoto(photo, { ballMm: 16, ballAt: null, rig }, engines, quietly);
   expect(again.rigCheck).toMatchObject({ byBall: true, changes: [] });
   expect(again.warnings).toEqual(withBall.warnings);
 });
@@ -51,7 +52,12 @@ it('corrects another exposure by the light on the tray and says so', () => {
 });
 
 it('reads no gloss when the light comes from the other side', async () => {
-  const turned = await analyzePhoto(turnedAround(bare), { ballMm: null, ballAt: null, rig }, cv, quietly);
+  const turned = await analyzePhoto(
+    turnedAround(bare),
+    { ballMm: null, ballAt: null, rig },
+    engines,
+    quietly,
+  );
   expect(turned.rigCheck!.changes).toContain('lamp-moved');
   expect(turned.warnings.map(({ code }) => code)).toContain('lamp-moved');
   expect(turned.stones.length).toBeGreaterThan(0);

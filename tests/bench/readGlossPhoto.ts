@@ -4,7 +4,7 @@ import { decodeFile } from '../../src/cli/decodeFile';
 import { Refusal } from '../../src/image/notice';
 import type { Photo } from '../../src/image/photo';
 import { fresnelReflectance } from '../../src/optics/fresnelReflectance';
-import type { OpenCv } from '../../src/vision/openCv';
+import type { Engines } from '../../src/vision/openEngines';
 import { glossBaselines } from './glossBaselines';
 import {
   type GlossPhotoRow,
@@ -27,10 +27,10 @@ export interface GlossResult {
 }
 
 /** Analyzes one photo and sets every true stone beside what was said about it. */
-export async function readGlossPhoto(job: GlossPhoto, cv: OpenCv): Promise<GlossResult> {
+export async function readGlossPhoto(job: GlossPhoto, engines: Engines): Promise<GlossResult> {
   const truth = readGlossTruth(job);
   const started = performance.now();
-  const measured = await measure(job, truth, cv).catch((error: unknown) => {
+  const measured = await measure(job, truth, engines).catch((error: unknown) => {
     if (error instanceof Refusal) return error.code;
     throw error;
   });
@@ -53,11 +53,11 @@ export async function readGlossPhoto(job: GlossPhoto, cv: OpenCv): Promise<Gloss
 }
 
 /** Decodes and analyzes; throws the Refusal of either. */
-async function measure(job: GlossPhoto, truth: GlossTruth, cv: OpenCv) {
+async function measure(job: GlossPhoto, truth: GlossTruth, engines: Engines) {
   const photo = await decodeFile(job.photoPath);
   const options = { ballMm: truth.ball.diameterMm, ballAt: null, rig: null };
   const darker = job.darkerPath === null ? [] : [await decodeFile(job.darkerPath)];
-  return { photo, report: await analyzeShots([photo, ...darker], options, cv, () => {}) };
+  return { photo, report: await analyzeShots([photo, ...darker], options, engines, () => {}) };
 }
 
 const UNREAD = {

@@ -2,7 +2,7 @@
  * Runs the measurements on real photographs: `npm run bench:real -- DATA_FOLDER`. The folder is described by its
  * own README.md and is no part of this project. The exit status says whether every target is met.
  */
-import { openOpenCv } from '../../src/vision/openCv';
+import { openEngines } from '../../src/vision/openEngines';
 import { pebbleVerdicts } from './realPebbles';
 import { photometricVerdicts } from './realPhotometric';
 import { slantedEdgeRows } from './realSlantedEdge';
@@ -13,7 +13,7 @@ if (!dataFolder) {
   console.error('Name the folder of real photographs: npm run bench:real -- FOLDER');
   process.exit(2);
 }
-const cv = await openOpenCv();
+const engines = await openEngines();
 const edge = slantedEdgeRows(dataFolder).map(
   ({ what, measured, expected, tolerance, met }): Verdict => ({
     what,
@@ -25,7 +25,7 @@ const edge = slantedEdgeRows(dataFolder).map(
 show('Slanted edge', edge);
 const photometric = await photometricVerdicts(dataFolder);
 show('Seven objects under six lights', photometric);
-const pebbles = await pebbleVerdicts(dataFolder, cv);
+const pebbles = await pebbleVerdicts(dataFolder, engines);
 show('Pebbles', pebbles);
 const verdicts = [...edge, ...photometric, ...pebbles];
 const unmet = verdicts.filter(({ met }) => !met).length;

@@ -5,7 +5,7 @@ import type { PhotoReport, Rig, StoneReport } from '../../src/analysis/report';
 import { glossOf } from '../../src/grading/gloss';
 import { fillPolygon } from '../../src/image/fillPolygon';
 import { Refusal } from '../../src/image/notice';
-import type { OpenCv } from '../../src/vision/openCv';
+import type { Engines } from '../../src/vision/openEngines';
 import { brighterThan, overlapOf, realPicture } from './realPicture';
 import type { Verdict } from './realVerdict';
 
@@ -28,7 +28,7 @@ const LAMP = { diameterDeg: 12, offAxisDeg: 30 };
  * @param dataFolder - Folder that holds `pebbles/*.png`: one pebble on black each.
  * @returns How many outlines were found as one piece, and how many pebbles were called gloss or mirror.
  */
-export async function pebbleVerdicts(dataFolder: string, cv: OpenCv): Promise<Verdict[]> {
+export async function pebbleVerdicts(dataFolder: string, engines: Engines): Promise<Verdict[]> {
   const folder = join(dataFolder, 'pebbles');
   const names = readdirSync(folder)
     .filter((name) => name.endsWith('.png'))
@@ -37,7 +37,7 @@ export async function pebbleVerdicts(dataFolder: string, cv: OpenCv): Promise<Ve
   let shiny = 0;
   for (const name of names) {
     const photo = await realPicture(join(folder, name));
-    const stones = await stonesOf(photo, cv);
+    const stones = await stonesOf(photo, engines);
     const truth = brighterThan(photo, BLACK);
     const [first] = stones;
     const overlap = first ? overlapOf(fillPolygon(first.outline, truth.width, truth.height), truth) : 0;
@@ -67,10 +67,10 @@ export async function pebbleVerdicts(dataFolder: string, cv: OpenCv): Promise<Ve
   ];
 }
 
-async function stonesOf(photo: Parameters<typeof analyzePhoto>[0], cv: OpenCv) {
+async function stonesOf(photo: Parameters<typeof analyzePhoto>[0], engines: Engines) {
   const options = { ballMm: null, ballAt: null, rig: assumedRig() };
   try {
-    const report: PhotoReport = await analyzePhoto(photo, options, cv, () => {});
+    const report: PhotoReport = await analyzePhoto(photo, options, engines, () => {});
     return report.stones;
   } catch (error) {
     if (error instanceof Refusal) return [];

@@ -7,7 +7,7 @@ import { parseArgs } from 'node:util';
 import { analyzePhoto } from '../../src/analysis/analyzePhoto';
 import type { PhotoReport, StoneReport } from '../../src/analysis/report';
 import { decodeFile } from '../../src/cli/decodeFile';
-import { openOpenCv } from '../../src/vision/openCv';
+import { openEngines } from '../../src/vision/openEngines';
 import { drawFindings } from './drawFindings';
 import { matchStones, type StoneMatch } from './matchStones';
 import { rankCorrelation } from './rankCorrelation';
@@ -23,7 +23,7 @@ const { values, positionals } = parseArgs({
 const folders =
   positionals.length > 0 ? positionals : [fileURLToPath(new URL('../../sample-images', import.meta.url))];
 
-const cv = await openOpenCv();
+const engines = await openEngines();
 const pairs: { estimated: number; low: number; high: number; truth: number }[] = [];
 const flaws: FlawScore = { ...NO_FLAWS };
 let unmet = 0;
@@ -31,7 +31,7 @@ for (const { path, truth } of folders.flatMap(truthsIn)) {
   const photo = await decodeFile(path);
   const started = performance.now();
   const options = { ballMm: truth.ball.diameterMm, ballAt: null, rig: null };
-  const report = await analyzePhoto(photo, options, cv, () => {}).catch((error: Error) => error.message);
+  const report = await analyzePhoto(photo, options, engines, () => {}).catch((error: Error) => error.message);
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   console.log(`\n${path} (${seconds} s)`);
   if (typeof report === 'string') {

@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Step } from '../../src/grading/steps';
 
 /** What a rendered photo truly shows; see sample-images/README.md. */
 export interface Truth {
   readonly photo: string;
+  readonly step?: Step;
   readonly mmPerPx: number;
   readonly ball: {
     readonly row: number;

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
+import { classicFlaws } from '../../src/analysis/classicFlaws';
 import type { StoneCrop } from '../../src/analysis/stoneCrop';
-import { stoneFlaws } from '../../src/analysis/stoneFlaws';
 import { openOpenCv } from '../../src/vision/openCv';
 import { bowlShade, drawSkin, type Paint, PX_PER_MM, type Rgb, scaled } from '../helpers/drawSkin';
 
@@ -16,7 +16,7 @@ function cropOf(paint: Paint): StoneCrop {
 }
 
 it('names a pit with its place in the photo and its diameter', () => {
-  const { flaws } = stoneFlaws(cv, cropOf(pitted), 1 / PX_PER_MM, LAMP);
+  const { flaws } = classicFlaws(cv, cropOf(pitted), 1 / PX_PER_MM, LAMP);
   const [pit] = flaws;
   expect(flaws.filter(({ confidence }) => confidence >= 0.5)).toHaveLength(1);
   expect(pit!.kind).toBe('pit');
@@ -27,7 +27,7 @@ it('names a pit with its place in the photo and its diameter', () => {
 
 it('measures the surface it looked at', () => {
   // A disc of 14 mm less a rim of 0.45 mm is 1.35 cm²; the ball it belongs to has up to twice that.
-  const { inspectedCm2 } = stoneFlaws(
+  const { inspectedCm2 } = classicFlaws(
     cv,
     cropOf(() => JASPER),
     1 / PX_PER_MM,
@@ -59,8 +59,8 @@ it('finds the same pit in a photo of twice the resolution', () => {
     factor: 1,
     toPhoto: (row, column) => [row, column],
   };
-  const [once] = stoneFlaws(cv, cropOf(pitted), 1 / PX_PER_MM, LAMP).flaws;
-  const [twice] = stoneFlaws(cv, crop, 0.5 / PX_PER_MM, LAMP).flaws;
+  const [once] = classicFlaws(cv, cropOf(pitted), 1 / PX_PER_MM, LAMP).flaws;
+  const [twice] = classicFlaws(cv, crop, 0.5 / PX_PER_MM, LAMP).flaws;
   expect(twice!.diameterMm).toBeCloseTo(once!.diameterMm!, 2);
   expect(Math.abs(twice!.row - (2 * (once!.row - 100) + 0.5))).toBeLessThan(1);
   expect(twice!.confidence).toBeCloseTo(once!.confidence, 2);
@@ -68,7 +68,7 @@ it('finds the same pit in a photo of twice the resolution', () => {
 
 it('finds no flaw on an even stone', () => {
   expect(
-    stoneFlaws(
+    classicFlaws(
       cv,
       cropOf(() => JASPER),
       1 / PX_PER_MM,

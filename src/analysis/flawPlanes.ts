@@ -1,0 +1,156 @@
+import { cropLinear } from '../image/cropLinear';
+import { fillPolygon } from '../image/fillPolygon';
+import type { Photo } from '../image/photo';
+import type { Box, Mask, Raster } from '../image/raster';
+import { areaResize } from '../vision/areaResize';
+import { linearResize } from '../vision/linearResize';
+import type { OpenCv } from '../vision/openCv';
+import { FLAW_PLANES, FLAW_PX_PER_MM, FLAW_STEP_PX } from '../vision/openFlawNet';
+import type { PixelPoint } from './report';
+
+/** One stone as the flaw network sees it: the recipe of models/README.md. */
+export interface FlawPlanes {
+  /** 6 × rows × columns: red, green, blue over the stone's median luminance, mask, lamp x, lamp y. */
+  readonly data: Float32Array;
+  /** Multiples of 32. */
+  readonly rows: number;
+  readonly columns: number;
+  /** The stone at the network's output: rows/2 × columns/2 places. */
+  readonly mask: Mask;
+  /** Natural logarithm of luminance over the stone's median, at the network's output. */
+  readonly logs: Raster;
+  readonly mmPerPlace: number;
+  /** Photo row and column of an output place. */
+  readonly toPhoto: (row: number, column: number) => PixelPoint;
+}
+
+/** Tray kept around the stone, mm. */
+const MARGIN_MM = 1.5;
+/** Least median luminance divided by: a black stone in the dark. */
+const LEAST_MEDIAN = 1e-4;
+/** Added to luminance before the logarithm, as in the network. */
+const LOG_FLOOR = 0.05;
+/** Luminance of linear sRGB, IEC 61966-2-1. */
+const LUMINANCE = [0.2126, 0.7152, 0.0722] as const;
+
+/**
+ * Prepares one stone for the flaw network.
+ *
+ * @param photo - The whole photo.
+ * @param outline - The stone's outline, rows and columns of the photo.
+ * @param mmPerPx - Scale of the photo.
+ * @param lampXy - First two parts of the unit vector to the lamp: x right, y up; zeros when nobody knows.
+ */
+export function flawPlanes(
+  cv: OpenCv,
+  photo: Photo,
+  outline: readonly PixelPoint[],
+  mmPerPx: number,
+  lampXy: readonly [number, number],
+): FlawPlanes {
+  const box = boxOf(outline, photo, MARGIN_MM / mmPerPx);
+  const scale = FLAW_PX_PER_MM * mmPerPx;
+  const light = scaled(cv, cropLinear(photo, box), scale);
+  const down = light.height / box.height;
+  const across = light.width / box.width;
+  const inside = fillPolygon(
+    outline.map(
+      ([row, column]): PixelPoint => [
+        (row - box.row + 0.5) * down - 0.5,
+        (column - box.column + 0.5) * across - 0.5,
+      ],
+    ),
+    light.width,
+    light.height,
+  );
+  const rows = stepUp(light.height);
+  const columns = stepUp(light.width);
+  const data = padded(light, inside, rows, columns, lampXy);
+  return {
+    data,
+    rows,
+    columns,
+    mask: everySecond(inside, rows, columns),
+    logs: logsOf(data, rows, columns),
+    mmPerPlace: 2 / FLAW_PX_PER_MM,
+    toPhoto: (row, column) => [
+      box.row + (2 * row + 1) / down - 0.5,
+      box.column + (2 * column + 1) / across - 0.5,
+    ],
+  };
+}
+
+const stepUp = (size: number) => Math.ceil(size / FLAW_STEP_PX) * FLAW_STEP_PX;
+
+function boxOf(outline: readonly PixelPoint[], photo: Photo, marginPx: number): Box {
+  const rows = outline.map(([row]) => row);
+  const columns = outline.map(([, column]) => column);
+  const top = Math.max(0, Math.floor(Math.min(...rows) - marginPx));
+  const left = Math.max(0, Math.floor(Math.min(...columns) - marginPx));
+  const bottom = Math.min(photo.heightPx, Math.ceil(Math.max(...rows) + marginPx) + 1);
+  const right = Math.min(photo.widthPx, Math.ceil(Math.max(...columns) + marginPx) + 1);
+  return { row: top, column: left, width: right - left, height: bottom - top };
+}
+
+function scaled(cv: OpenCv, raster: Raster, scale: number): Raster {
+  const width = Math.max(1, Math.round(raster.width * scale));
+  const height = Math.max(1, Math.round(raster.height * scale));
+  return scale < 1 ? areaResize(cv, raster, width, height) : linearResize(cv, raster, width, height);
+}
+
+/** The planes, filled up at the right and bottom: colors repeat the edge, the mask gets 0. */
+function padded(
+  light: Raster,
+  inside: Mask,
+  rows: number,
+  columns: number,
+  lampXy: readonly [number, number],
+): Float32Array {
+  const size = rows * columns;
+  const data = new Float32Array(FLAW_PLANES * size);
+  const median = medianLuminance(light, inside);
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const at = row * columns + column;
+      const from = Math.min(row, light.height - 1) * light.width + Math.min(column, light.width - 1);
+      for (let k = 0; k < 3; k++) data[k * size + at] = light.data[3 * from + k]! / median;
+      if (row < light.height && column < light.width) data[3 * size + at] = inside.data[from]!;
+    }
+  }
+  data.fill(lampXy[0], 4 * size, 5 * size);
+  data.fill(lampXy[1], 5 * size);
+  return data;
+}
+
+/** The lower of two middle values, over the whole stone. */
+function medianLuminance(light: Raster, inside: Mask): number {
+  const values: number[] = [];
+  inside.data.forEach((is, i) => {
+    if (is) values.push(LUMINANCE.reduce((sum, weight, k) => sum + weight * light.data[3 * i + k]!, 0));
+  });
+  values.sort((a, b) => a - b);
+  return Math.max(LEAST_MEDIAN, values[(values.length - 1) >> 1] ?? 1);
+}
+
+function everySecond(inside: Mask, rows: number, columns: number): Mask {
+  const mask = new Uint8Array((rows / 2) * (columns / 2));
+  for (let row = 0; row < Math.min(rows, inside.height); row += 2) {
+    for (let column = 0; column < Math.min(columns, inside.width); column += 2) {
+      mask[(row / 2) * (columns / 2) + column / 2] = inside.data[row * inside.width + column]!;
+    }
+  }
+  return { width: columns / 2, height: rows / 2, data: mask };
+}
+
+function logsOf(planes: Float32Array, rows: number, columns: number): Raster {
+  const size = rows * columns;
+  const logAt = (at: number) =>
+    Math.log(LUMINANCE.reduce((sum, weight, k) => sum + weight * planes[k * size + at]!, LOG_FLOOR));
+  const width = columns / 2;
+  const data = new Float32Array((rows / 2) * width);
+  for (let i = 0; i < data.length; i++) {
+    const at = 2 * Math.floor(i / width) * columns + 2 * (i % width);
+    data[i] = (logAt(at) + logAt(at + 1) + logAt(at + columns) + logAt(at + columns + 1)) / 4;
+  }
+  return { width, height: rows / 2, channels: 1, data };
+}
