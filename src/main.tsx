@@ -21,7 +21,8 @@ function openStorage(): Storage | null {
 const client = openAnalysis();
 const settings = createSettingsStore(openStorage());
 const photos = createPhotoStore({
-  analyze: async (files, options, watching) => (await client.analyze(files, options, watching)).report,
+  analyze: async (files, options, watching, lampMoved) =>
+    (await client.analyze(files, options, watching, lampMoved)).report,
   commonOptions: () => {
     const { ballMm, noBall, rig } = settings.getState();
     return { ballMm: noBall ? null : ballMm, rig };

@@ -1,3 +1,4 @@
+import { warning } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { BALL_INDEX } from '../measure/ballLamp';
 import type { HighlightLight } from '../measure/highlightScene';
@@ -15,6 +16,7 @@ import type { AnalysisOptions, Watch } from './options';
 import { photoChecks } from './photoChecks';
 import { readScene } from './readScene';
 import type { HighlightReport, PhotoReport, PixelPoint, Rig, StoneReport } from './report';
+import { isFault, laySecondLamp, type SecondLamp } from './secondLamp';
 import { skinReport } from './skinReport';
 import { type StoneCrop, stoneCrop } from './stoneCrop';
 import { stoneFlaws } from './stoneFlaws';
@@ -30,6 +32,7 @@ import { widenGloss } from './widenGloss';
  * @param options - Ball or rig.
  * @param engines - OpenCV and the flaw network.
  * @param watch - Told about progress; what it throws stops the analysis.
+ * @param lampMoved - The same tray photographed with the lamp elsewhere; null for none.
  * @returns Everything measured, independent of step and material.
  * @throws Refusal `no-ball` without a ball and a rig, `out-of-focus`, `too-dark`, `low-resolution`, `no-stone`.
  */
@@ -38,16 +41,13 @@ export async function analyzePhoto(
   options: AnalysisOptions,
   engines: Engines,
   watch: Watch,
+  lampMoved: Photo | null = null,
 ): Promise<PhotoReport> {
   const { cv } = engines;
-  const {
-    small,
-    reading,
-    own,
-    expected,
-    pieces,
-    stones: shaped,
-  } = await locateTray(photo, options, cv, watch);
+  const tray = await locateTray(photo, options, cv, watch);
+  const { small, reading, own, expected, pieces, stones: shaped } = tray;
+  const other = lampMoved && (await laySecondLamp({ photo, tray }, lampMoved, options, cv, watch));
+  const second = other && !isFault(other) ? other : null;
   const seen = readScene(cv, photo, small, pieces, reading?.ball ?? null);
   const held = holdRig(own, seen, options.rig) ?? { ...UNCHECKED, rig: expected };
   const { rig } = held;
@@ -57,7 +57,7 @@ export async function analyzePhoto(
   const lampShare = 1 - (seen.roomShare ?? rig.scene?.roomShare ?? 0);
   const light = reading && ballChecks(photo, reading);
   const secondLights = (light?.secondLights ?? []).map(({ direction }) => direction);
-  const scene: Scene = { photo, held, rig, engines, ballAt, lampShare, secondLights };
+  const scene: Scene = { photo, held, rig, engines, ballAt, lampShare, secondLights, second };
   const stones: StoneReport[] = [];
   for (const [i, { shape, cutOff }] of shaped.entries()) {
     await watch('highlights', i / shaped.length);
@@ -73,7 +73,12 @@ export async function analyzePhoto(
     rig,
     rigCheck: held.check,
     ...(secondLights.length > 0 ? { secondLights } : {}),
-    warnings: [...held.warnings, ...photoChecks({ photo, small, reading, light, rig, stones })],
+    ...(second ? { lampMoved: { inBoth: second.inBoth, turnDeg: second.turnDeg } } : {}),
+    warnings: [
+      ...held.warnings,
+      ...(other && isFault(other) ? [warning(other)] : []),
+      ...photoChecks({ photo, small, reading, light, rig, stones }),
+    ],
     stones,
   };
 }
@@ -92,6 +97,7 @@ interface Scene {
   readonly lampShare: number;
   /** Directions to sources of light beside the lamp. */
   readonly secondLights: readonly Vector[];
+  readonly second: SecondLamp | null;
 }
 
 async function measureStone(
@@ -119,6 +125,7 @@ async function measureStone(
     outline: shape.outline,
     mmPerPx: rig.mmPerPx,
     lampXy: held.isMoved ? [0, 0] : [rig.light.direction[0], rig.light.direction[1]],
+    second: held.isMoved ? null : scene.second,
   });
   return {
     id,

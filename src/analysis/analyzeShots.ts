@@ -12,6 +12,7 @@ import type { PhotoReport } from './report';
  * @param options - Ball or rig.
  * @param engines - OpenCV and the flaw network.
  * @param watch - Told about progress; what it throws stops the analysis.
+ * @param lampMoved - The same tray photographed with the lamp elsewhere; null for none.
  * @throws Refusal as `mergeExposures` and `analyzePhoto` do.
  */
 export async function analyzeShots(
@@ -19,10 +20,11 @@ export async function analyzeShots(
   options: AnalysisOptions,
   engines: Engines,
   watch: Watch,
+  lampMoved: Photo | null = null,
 ): Promise<PhotoReport> {
-  if (shots.length === 1) return analyzePhoto(shots[0], options, engines, watch);
+  if (shots.length === 1) return analyzePhoto(shots[0], options, engines, watch, lampMoved);
   await watch('decode', 0.5);
   const { photo, ratios } = mergeExposures(shots);
   await watch('decode', 1);
-  return { ...(await analyzePhoto(photo, options, engines, watch)), exposureRatios: ratios };
+  return { ...(await analyzePhoto(photo, options, engines, watch, lampMoved)), exposureRatios: ratios };
 }

@@ -22,8 +22,12 @@ const WIDE = { radiusMm: 0.95, swing: 0.16 } as const;
 const RIM_PLACES = 2;
 /** A hollow on a fracture or in a chip is part of it: so near, mm. */
 const PART_MM = 0.5;
-/** Log odds taken off a mark whose shading stays when the lamp moves. */
+/** Log odds taken off a mark whose shading stays when the lamp moves, and added to one whose shading follows it. */
 const PATTERN_COST = 2.5;
+const RELIEF_GAIN = 0.5;
+/** A place of a line or a chip follows the lamp from this on, standard errors; and a line that does so on this share of its places. */
+const STRONG = 3;
+const LEAST_STRONG = 0.15;
 
 /**
  * Weighs flaws by a second photo with the lamp elsewhere: what is shaded by the lamp is relief, what stays is pattern.
@@ -73,6 +77,7 @@ function pitOf(hollow: Hollow, marks: readonly FlawDraft[], mmPerPlace: number, 
     radius,
     sizeMm: own?.sizeMm ?? (2 * radius * mmPerPlace) / Math.sqrt(cosine),
     confidence: 1 / (1 + Math.exp(-odds)),
+    followsLamp: true,
   };
 }
 
@@ -83,19 +88,20 @@ function confirmLine(draft: FlawDraft, ask: AskLamp, width: number): FlawDraft {
     return answer ? [answer.tValue] : [];
   });
   if (answers.length === 0) return draft;
-  const strong = answers.filter((tValue) => tValue > 3).length / answers.length;
-  return weighed(draft, strong >= 0.15 ? 0.5 : -PATTERN_COST);
+  const strong = answers.filter((tValue) => tValue > STRONG).length / answers.length;
+  return weighed(draft, strong >= LEAST_STRONG);
 }
 
 function confirmChip(draft: FlawDraft, ask: AskLamp): FlawDraft {
   const answer = ask(draft.row, draft.column, draft.radius);
   if (!answer) return draft;
-  return weighed(draft, answer.tValue > 3 && answer.swing > LEAST.swing ? 0.5 : -PATTERN_COST);
+  return weighed(draft, answer.tValue > STRONG && answer.swing > LEAST.swing);
 }
 
-function weighed(draft: FlawDraft, logOdds: number): FlawDraft {
-  const odds = (draft.confidence / Math.max(1e-6, 1 - draft.confidence)) * Math.exp(logOdds);
-  return { ...draft, confidence: odds / (1 + odds) };
+function weighed(draft: FlawDraft, followsLamp: boolean): FlawDraft {
+  const gain = Math.exp(followsLamp ? RELIEF_GAIN : -PATTERN_COST);
+  const odds = (draft.confidence / Math.max(1e-6, 1 - draft.confidence)) * gain;
+  return { ...draft, confidence: odds / (1 + odds), followsLamp };
 }
 
 function isPartOf({ row, column }: Hollow, other: FlawDraft, width: number, mmPerPlace: number): boolean {

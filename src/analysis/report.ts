@@ -180,6 +180,8 @@ export interface FlawReport {
   readonly path?: readonly PixelPoint[];
   /** 0 to 1. */
   readonly confidence: number;
+  /** Whether its shading follows the lamp from one photo to the next; left out where no second photo tells. */
+  readonly followsLamp?: boolean;
 }
 
 export interface StoneReport {
@@ -219,6 +221,8 @@ export interface PhotoReport {
   readonly secondLights?: readonly (readonly [number, number, number])[];
   readonly warnings: readonly Warning[];
   /** Light in each shot of the scene as a share of the first, the first included; left out for a single photo. */
+  /** What a second photo with the lamp elsewhere shows of this tray: stones and ball found in both, and how far the tray was turned, degrees; left out without one. */
+  readonly lampMoved?: { readonly inBoth: number; readonly turnDeg: number };
   readonly exposureRatios?: readonly number[];
   readonly stones: readonly StoneReport[];
 }

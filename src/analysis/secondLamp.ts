@@ -1,6 +1,9 @@
+import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { moved, rigidMatch, type SizedPoint } from '../measure/rigidMatch';
-import type { Tray } from './locateTray';
+import type { OpenCv } from '../vision/openCv';
+import { locateTray, type Tray } from './locateTray';
+import type { AnalysisOptions, Watch } from './options';
 import type { PixelPoint } from './report';
 
 /** A second photo of the same tray, its lamp elsewhere, laid onto the first. */
@@ -20,7 +23,34 @@ export interface SecondLamp {
 const LEAST_WAY = 0.25;
 
 /** Why a second photo cannot be used. */
-export type SecondLampFault = 'other-tray' | 'lamp-not-moved';
+export type SecondLampFault = 'moved-other-tray' | 'moved-same-lamp' | 'moved-no-ball';
+
+export function isFault(second: SecondLamp | SecondLampFault): second is SecondLampFault {
+  return typeof second === 'string';
+}
+
+/**
+ * Finds everything in a second photo and lays it onto the first.
+ *
+ * @param first - The photo at hand and what lies where in it.
+ * @param photo - The same stones, the lamp moved or the tray turned; the ball must be in it.
+ */
+export async function laySecondLamp(
+  first: { readonly photo: Photo; readonly tray: Tray },
+  photo: Photo,
+  { ballMm }: AnalysisOptions,
+  cv: OpenCv,
+  watch: Watch,
+): Promise<SecondLamp | SecondLampFault> {
+  if (ballMm === null) return 'moved-no-ball';
+  try {
+    const tray = await locateTray(photo, { ballMm, ballAt: null, rig: null }, cv, watch);
+    return secondLamp(first, { photo, tray });
+  } catch (error) {
+    if (error instanceof Refusal) return 'moved-no-ball';
+    throw error;
+  }
+}
 
 /**
  * Lays a second photo onto the first by the places and sizes of its stones and ball.
@@ -34,7 +64,7 @@ export function secondLamp(
   second: { readonly photo: Photo; readonly tray: Tray },
 ): SecondLamp | SecondLampFault {
   const move = rigidMatch(pointsOf(first.tray), pointsOf(second.tray));
-  if (!move) return 'other-tray';
+  if (!move) return 'moved-other-tray';
   const from = first.tray.expected.mmPerPx;
   const to = second.tray.expected.mmPerPx;
   const [x, y] = second.tray.expected.light.direction;
@@ -42,7 +72,7 @@ export function secondLamp(
   const [c, s] = [Math.cos(move.turnRad), Math.sin(move.turnRad)];
   const lampXy = [c * x - s * y, s * x + c * y] as const;
   const [ownX, ownY] = first.tray.expected.light.direction;
-  if (Math.hypot(ownX - lampXy[0], ownY - lampXy[1]) < LEAST_WAY) return 'lamp-not-moved';
+  if (Math.hypot(ownX - lampXy[0], ownY - lampXy[1]) < LEAST_WAY) return 'moved-same-lamp';
   return {
     photo: second.photo,
     lampXy,

@@ -30,7 +30,7 @@ export interface FlawScene {
   /** First two parts of the unit vector to the lamp: x right, y up. */
   readonly lampXy: readonly [number, number];
   /** A second photo with the lamp elsewhere; left out when there is none. */
-  readonly second?: SecondLamp | undefined;
+  readonly second?: SecondLamp | null | undefined;
 }
 
 export type Kind = 'pit' | 'fracture' | 'chip';
@@ -76,6 +76,8 @@ export interface FlawDraft {
   /** Lines: row-major places from end to end. */
   readonly way?: readonly number[];
   readonly confidence: number;
+  /** Whether its shading follows the lamp; left out where no second photo tells. */
+  readonly followsLamp?: boolean;
 }
 
 /**
@@ -122,13 +124,14 @@ export function readFlaws(
 }
 
 function reportOf(draft: FlawDraft, { mask, toPhoto }: FlawPlanes): FlawReport {
-  const { kind, confidence, sizeMm, way } = draft;
+  const { kind, confidence, sizeMm, way, followsLamp } = draft;
+  const told = followsLamp === undefined ? {} : { followsLamp };
   const [row, column] = toPhoto(draft.row, draft.column);
-  if (!way) return { kind, row, column, diameterMm: sizeMm, confidence };
+  if (!way) return { kind, row, column, diameterMm: sizeMm, confidence, ...told };
   const path = way
     .filter((_, i) => i % PATH_STEP === 0 || i === way.length - 1)
     .map((place) => toPhoto(Math.floor(place / mask.width), place % mask.width));
-  return { kind, row, column, lengthMm: sizeMm, path, confidence };
+  return { kind, row, column, lengthMm: sizeMm, path, confidence, ...told };
 }
 
 /** A pit or chip: center of gravity, and diameter of the circle of its area on the surface. */

@@ -21,6 +21,8 @@ export interface GradedFile {
 export interface GradeFileOptions extends AnalysisOptions {
   readonly step: Step;
   readonly material: MaterialName | null;
+  /** A photo of the same tray with the lamp elsewhere; null for none. */
+  readonly lampMovedFile: string | null;
 }
 
 /**
@@ -33,13 +35,14 @@ export async function gradeFile(
   options: GradeFileOptions,
   engines: Engines,
 ): Promise<GradedFile> {
-  const { step, material, ballMm, ballAt, rig } = options;
+  const { step, material, lampMovedFile, ballMm, ballAt, rig } = options;
   try {
     const [first, ...others] = paths;
     const photo = await decodeFile(first);
     const shots: [Photo, ...Photo[]] = [photo];
     for (const path of others) shots.push(await decodeFile(path));
-    const report = await analyzeShots(shots, { ballMm, ballAt, rig }, engines, () => {});
+    const moved = lampMovedFile === null ? null : await decodeFile(lampMovedFile);
+    const report = await analyzeShots(shots, { ballMm, ballAt, rig }, engines, () => {}, moved);
     const settings = { step, material, limits: null, mmPerPx: report.mmPerPx };
     const grades = report.stones.map((stone) => gradeStone(stone, settings));
     return { entry: gradedEntry(paths, report, grades), photo, report, grades };

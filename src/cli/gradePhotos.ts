@@ -45,6 +45,7 @@ export async function gradePhotos(words: readonly string[], { say, complain }: V
 
 async function gradeAll(command: Command, tell: (text: string) => void): Promise<GradedFile[]> {
   for (const path of command.photos) await checkIsFile(path);
+  if (command.lampMovedFile !== null) await checkIsFile(command.lampMovedFile);
   const rig = command.rigFile === null ? null : await readRig(command.rigFile);
   const engines = await openEngines();
   const graded: GradedFile[] = [];

@@ -27,6 +27,8 @@ export interface PhotoEntry {
   /** The files of all shots of the scene, `file` first; and the light in each as a share of the first, or null. */
   readonly exposures: readonly string[];
   readonly exposureRatios: readonly number[] | null;
+  /** Stones and ball found in a second photo with the lamp elsewhere, and the tray's turn in degrees; null without one. */
+  readonly lampMoved: PhotoReport['lampMoved'] | null;
 }
 
 export interface StoneEntry {
@@ -73,14 +75,22 @@ export function gradedEntry(files: Files, report: PhotoReport, grades: readonly 
   const entries = stones.map((stone, i) => stoneEntry(stone, grades[i]!));
   const measured = { warnings, widthPx, heightPx, mmPerPx, ball, light, stones: entries };
   const shots = { exposures: files, exposureRatios: report.exposureRatios ?? [1] };
-  return { file: files[0], refused: null, ...measured, ...shots };
+  return { file: files[0], refused: null, ...measured, ...shots, lampMoved: report.lampMoved ?? null };
 }
 
 /** The entry of a photo that was refused: nothing was measured. */
 export function refusedEntry(files: Files, { code, message }: Refusal): PhotoEntry {
   const nothing = { widthPx: null, heightPx: null, mmPerPx: null, ball: null, light: null } as const;
   const shots = { exposures: files, exposureRatios: null };
-  return { file: files[0], refused: { code, message }, warnings: [], ...nothing, stones: [], ...shots };
+  return {
+    file: files[0],
+    refused: { code, message },
+    warnings: [],
+    ...nothing,
+    stones: [],
+    ...shots,
+    lampMoved: null,
+  };
 }
 
 /** The whole JSON document. */

@@ -10,6 +10,8 @@ export interface Command {
   readonly photos: readonly string[];
   /** True when all photos are shots of one scene, to be merged. */
   readonly exposures: boolean;
+  /** A photo of the same tray with the lamp elsewhere; null for none. */
+  readonly lampMovedFile: string | null;
   readonly ballMm: number | null;
   readonly ballAt: PixelPoint | null;
   readonly rigFile: string | null;
@@ -23,6 +25,7 @@ export interface Command {
 
 const OPTIONS = {
   exposures: { type: 'boolean' },
+  'lamp-moved': { type: 'string' },
   'ball-mm': { type: 'string' },
   'no-ball': { type: 'boolean' },
   'ball-at': { type: 'string' },
@@ -54,12 +57,14 @@ export function readCommandLine(words: readonly string[]): Command | null {
   if (values.exposures && photos.length < 2) {
     throw new Misuse('--exposures merges shots of one scene: name at least two.');
   }
+  checkLampMoved(values, photos);
   if (values['ball-at'] !== undefined && photos.length > 1 && !values.exposures) {
     throw new Misuse('--ball-at points at the ball of one photo: name only that one.');
   }
   return {
     photos,
     exposures: values.exposures === true,
+    lampMovedFile: values['lamp-moved'] ?? null,
     ballMm: values['no-ball'] ? null : ballMmOf(values['ball-mm']),
     ballAt: ballAtOf(values['ball-at']),
     rigFile: values.rig ?? null,
@@ -69,6 +74,16 @@ export function readCommandLine(words: readonly string[]): Command | null {
     jsonFile: values.json ?? null,
     pictureFolder: values.picture ?? null,
   };
+}
+
+function checkLampMoved(values: ReturnType<typeof parse>['values'], photos: readonly string[]): void {
+  if (values['lamp-moved'] === undefined) return;
+  if (photos.length > 1 && !values.exposures) {
+    throw new Misuse('--lamp-moved goes with one photo: name only that one.');
+  }
+  if (values['no-ball']) {
+    throw new Misuse('--lamp-moved needs the ball in both photos: leave out --no-ball.');
+  }
 }
 
 function parse(words: readonly string[]) {

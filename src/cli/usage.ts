@@ -8,6 +8,8 @@ npm run grade -- PHOTO... [options]
 
   --exposures           all photos named are shots of one scene, taken from one place, that differ in exposure only:
                         merge them into one; places and picture are the first one's
+  --lamp-moved PHOTO    a second photo of the same tray, ball and all, with the lamp carried elsewhere or the tray
+                        turned: what its light shades is relief, what stays the same is pattern
   --ball-mm N           diameter of the reference ball in the tray, mm (16 when left out)
   --no-ball             no ball in the tray; needs --rig
   --ball-at ROW,COLUMN  a point on the ball, in pixels of the upright photo, when it is not found by itself

@@ -51,6 +51,12 @@ export const WARNINGS = {
     'The exposure is not the remembered one: gloss was corrected by the light on the tray, which holds for the same tray only; lock the exposure, or lay the ball in the tray.',
   'tray-changed':
     'The light on the bare tray is not as remembered, so gloss is less certain: put lamp and tray back as they were, or lay the ball in the tray.',
+  'moved-other-tray':
+    'The second photo does not show these stones lying the same way, so it was not used: move only the lamp, or turn the whole tray, and take it again.',
+  'moved-same-lamp':
+    'In the second photo the lamp shines from where it did before, so it was not used: carry the lamp about a third of the way around the tray, and take it again.',
+  'moved-no-ball':
+    'The second photo shows no reference ball to tell where its lamp is, so it was not used: leave the ball in the tray, and take it again.',
   'rig-unchecked':
     'The remembered lamp and camera are of an earlier kind that cannot be checked, so gloss is less certain: remember them anew from a photo with the ball.',
 } as const;

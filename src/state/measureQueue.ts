@@ -10,6 +10,7 @@ export type Analyze = (
   files: readonly [Blob, ...Blob[]],
   options: AnalysisOptions,
   watch: { readonly signal: AbortSignal; readonly onProgress: (stage: Stage, share: number) => void },
+  lampMoved: Blob | null,
 ) => Promise<PhotoReport>;
 
 /** What the queue needs of the rest of the page. */
@@ -78,7 +79,12 @@ async function measure(
   try {
     const common = photo.sample ? SAMPLE_OPTIONS : commonOptions();
     const options = { ...common, ballAt: photo.ballAt };
-    const report = await analyze([photo.file, ...photo.shots], options, { signal, onProgress });
+    const report = await analyze(
+      [photo.file, ...photo.shots],
+      options,
+      { signal, onProgress },
+      photo.lampMoved,
+    );
     if (signal.aborted) return explainFailure(null, signal);
     return { status: 'measured', report };
   } catch (error) {

@@ -26,6 +26,8 @@ export interface PhotoState {
   readonly addShots: (shots: readonly Blob[]) => void;
   /** Takes those shots away again. */
   readonly dropShots: () => void;
+  /** Measures the photo shown again beside one of the same tray with the lamp elsewhere; null takes that away. */
+  readonly setLampMoved: (lampMoved: Blob | null) => void;
   /** Says where the ball lies in the photo shown, and measures it again. */
   readonly pointAtBall: (point: PixelPoint) => void;
 }
@@ -33,7 +35,7 @@ export interface PhotoState {
 const UNMEASURED = { status: 'waiting', progress: null, report: null, sentence: null, code: null } as const;
 
 function newPhoto({ name, file, sample = false }: NewPhoto, id: number): TrayPhoto {
-  return { id, name, file, sample, shots: [], ballAt: null, ...UNMEASURED };
+  return { id, name, file, sample, shots: [], lampMoved: null, ballAt: null, ...UNMEASURED };
 }
 
 /**
@@ -62,6 +64,7 @@ export function createPhotoStore(measuring: Measuring): StoreApi<PhotoState> {
       if (shown && shots.length > 0) waitAgain({ shots: [...shown.shots, ...shots] });
     },
     dropShots: () => waitAgain({ shots: [] }),
+    setLampMoved: (lampMoved) => waitAgain({ lampMoved }),
     pointAtBall: (ballAt) => waitAgain({ ballAt }),
   }));
   const queue = createMeasureQueue(store, measuring);

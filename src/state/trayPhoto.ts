@@ -11,6 +11,8 @@ export interface TrayPhoto {
   readonly file: Blob;
   /** Further shots of the same scene, darker as a rule, to be merged with it. */
   readonly shots: readonly Blob[];
+  /** The same tray photographed with the lamp elsewhere, which tells relief from pattern; null for none. */
+  readonly lampMoved: Blob | null;
   /** True for the made photo the page opens with. */
   readonly sample: boolean;
   readonly status: PhotoStatus;

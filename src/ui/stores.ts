@@ -33,7 +33,14 @@ export function useSettings<Part>(select: (state: SettingsState) => Part): Part 
 /** The photo store's actions, which never change. */
 export function useStoreActions(): Pick<
   PhotoState,
-  'add' | 'addShots' | 'cancel' | 'dropShots' | 'measureAgain' | 'pointAtBall' | 'selectStone'
+  | 'add'
+  | 'addShots'
+  | 'cancel'
+  | 'dropShots'
+  | 'measureAgain'
+  | 'pointAtBall'
+  | 'selectStone'
+  | 'setLampMoved'
 > {
   return useStores().photos.getState();
 }

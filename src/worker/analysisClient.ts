@@ -12,13 +12,19 @@ export interface Watching {
 
 export interface AnalysisClient {
   /**
-   * Measures a photo, or several shots of one scene, when those asked for before are done.
+   * Measures a photo, or several shots of one scene, when those asked for before are done; `lampMoved` shows the
+   * same tray with the lamp elsewhere.
    *
    * @throws Refusal if the photo cannot be graded.
    * @throws DOMException `AbortError`, at once, if it is aborted or the client closed.
    * @throws Error if the analysis broke; the next photo starts afresh.
    */
-  analyze(files: Files, options: AnalysisOptions, watching?: Watching): Promise<{ report: PhotoReport }>;
+  analyze(
+    files: Files,
+    options: AnalysisOptions,
+    watching?: Watching,
+    lampMoved?: Blob | null,
+  ): Promise<{ report: PhotoReport }>;
   /** Ends the worker and aborts all that waits. */
   close(): void;
 }
@@ -44,9 +50,19 @@ class QueuedAnalysis implements AnalysisClient {
     this.#startWorker = startWorker;
   }
 
-  analyze(files: Files, options: AnalysisOptions, watching: Watching = {}): Promise<{ report: PhotoReport }> {
+  analyze(
+    files: Files,
+    options: AnalysisOptions,
+    watching: Watching = {},
+    lampMoved: Blob | null = null,
+  ): Promise<{ report: PhotoReport }> {
     return new Promise((resolve, reject) => {
-      const job: Job = { ...watching, order: { kind: 'analyze', files, options }, resolve, reject };
+      const job: Job = {
+        ...watching,
+        order: { kind: 'analyze', files, options, lampMoved },
+        resolve,
+        reject,
+      };
       if (watching.signal?.aborted) return reject(abortError());
       watching.signal?.addEventListener('abort', () => this.#abort(job), { once: true });
       this.#waiting.push(job);

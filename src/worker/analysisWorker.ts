@@ -20,13 +20,14 @@ addEventListener('message', async ({ data: order }: MessageEvent<Order>) => {
   answer(await analyze(order).catch(answerOfError));
 });
 
-async function analyze({ files, options }: Extract<Order, { kind: 'analyze' }>): Promise<Answer> {
+async function analyze({ files, options, lampMoved }: Extract<Order, { kind: 'analyze' }>): Promise<Answer> {
   await watch('decode', 0);
   const [engines, photo] = await Promise.all([openEngines(), decodePhoto(files[0])]);
   const shots: [Photo, ...Photo[]] = [photo];
   for (const file of files.slice(1)) shots.push(await decodePhoto(file));
+  const moved = lampMoved && (await decodePhoto(lampMoved));
   await watch('decode', shots.length > 1 ? 0.4 : 1);
-  return { kind: 'done', report: await analyzeShots(shots, options, engines, watch) };
+  return { kind: 'done', report: await analyzeShots(shots, options, engines, watch, moved) };
 }
 
 async function watch(stage: Stage, share: number): Promise<void> {

@@ -7,7 +7,13 @@ export type Files = readonly [Blob, ...Blob[]];
 
 /** What a page asks of the analysis worker: one photo, or one scene's shots, at a time. */
 export type Order =
-  | { readonly kind: 'analyze'; readonly files: Files; readonly options: AnalysisOptions }
+  | {
+      readonly kind: 'analyze';
+      readonly files: Files;
+      readonly options: AnalysisOptions;
+      /** The same tray with the lamp elsewhere; null for none. */
+      readonly lampMoved: Blob | null;
+    }
   | { readonly kind: 'stop' };
 
 /** What the worker answers: any number of `progress`, then one of the others. */

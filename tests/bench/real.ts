@@ -3,6 +3,7 @@
  * own README.md and is no part of this project. The exit status says whether every target is met.
  */
 import { openEngines } from '../../src/vision/openEngines';
+import { flawVerdicts } from './realFlaws';
 import { pebbleVerdicts } from './realPebbles';
 import { photometricVerdicts } from './realPhotometric';
 import { slantedEdgeRows } from './realSlantedEdge';
@@ -27,7 +28,9 @@ const photometric = await photometricVerdicts(dataFolder);
 show('Seven objects under six lights', photometric);
 const pebbles = await pebbleVerdicts(dataFolder, engines);
 show('Pebbles', pebbles);
-const verdicts = [...edge, ...photometric, ...pebbles];
+const flaws = await flawVerdicts(dataFolder, engines);
+show('Flaws on ground tiles and cracked plates', flaws);
+const verdicts = [...edge, ...photometric, ...pebbles, ...flaws];
 const unmet = verdicts.filter(({ met }) => !met).length;
 console.log(`\n${verdicts.length - unmet} of ${verdicts.length} targets met`);
 process.exitCode = unmet > 0 ? 1 : 0;

@@ -14,7 +14,9 @@ it('writes exactly the names other programs rely on', () => {
   const { photos, ...around } = JSON.parse(jsonOf([entry]));
   expect(around).toEqual({ schema: 1 });
   const photo =
-    'file refused warnings widthPx heightPx mmPerPx ball light stones exposures exposureRatios'.split(' ');
+    'file refused warnings widthPx heightPx mmPerPx ball light stones exposures exposureRatios lampMoved'.split(
+      ' ',
+    );
   expect(Object.keys(photos[0])).toEqual(photo);
   const stone =
     'id center outline areaMm2 lengthMm widthMm gloss glossAtMost flaws pitsPerCm2 fractureMm smoothness verdict ' +

@@ -5,6 +5,7 @@ it('takes a ball of 16 mm and the coarse step when nothing is said', () => {
   expect(readCommandLine(['tray.jpg'])).toEqual({
     photos: ['tray.jpg'],
     exposures: false,
+    lampMovedFile: null,
     ballMm: 16,
     ballAt: null,
     rigFile: null,
@@ -42,6 +43,13 @@ it('takes all photos for shots of one scene, wherever the word stands', () => {
   expect(readCommandLine(pointed)).toMatchObject({ ballAt: [1, 2] });
 });
 
+it('takes a second photo with the lamp moved beside one photo', () => {
+  expect(readCommandLine('a.jpg --lamp-moved b.jpg'.split(' '))).toMatchObject({
+    photos: ['a.jpg'],
+    lampMovedFile: 'b.jpg',
+  });
+});
+
 it('says nothing but that help is wanted', () => {
   expect(readCommandLine(['--help'])).toBeNull();
 });
@@ -66,6 +74,14 @@ it.each([
   {
     words: 'a.jpg b.jpg --ball-at 1,2',
     says: '--ball-at points at the ball of one photo: name only that one.',
+  },
+  {
+    words: 'a.jpg b.jpg --lamp-moved c.jpg',
+    says: '--lamp-moved goes with one photo: name only that one.',
+  },
+  {
+    words: 'a.jpg --no-ball --lamp-moved c.jpg',
+    says: '--lamp-moved needs the ball in both photos: leave out --no-ball.',
   },
   {
     words: 'a.jpg --exposures',

@@ -7,6 +7,8 @@ export interface HeldCall {
   readonly file: Blob;
   /** Further shots of the scene. */
   readonly shots: readonly Blob[];
+  /** The same tray with the lamp elsewhere, or null. */
+  readonly lampMoved: Blob | null;
   readonly options: AnalysisOptions;
   readonly signal: AbortSignal;
   readonly onProgress: (stage: Stage, share: number) => void;
@@ -17,9 +19,9 @@ export interface HeldCall {
 /** An analysis that takes photos and does nothing until the test says how each one ends. */
 export function heldAnalysis(): { readonly analyze: Analyze; readonly calls: readonly HeldCall[] } {
   const calls: HeldCall[] = [];
-  const analyze: Analyze = ([file, ...shots], options, { signal, onProgress }) =>
+  const analyze: Analyze = ([file, ...shots], options, { signal, onProgress }, lampMoved) =>
     new Promise((resolve, reject) => {
-      calls.push({ file, shots, options, signal, onProgress, resolve, reject });
+      calls.push({ file, shots, lampMoved, options, signal, onProgress, resolve, reject });
       signal.addEventListener('abort', () => reject(new DOMException('Stopped.', 'AbortError')));
     });
   return { analyze, calls };

@@ -9,3 +9,11 @@ it('says kind and size', () => {
     'Fracture, 6.2 mm long',
   );
 });
+
+it('says what a second photo told', () => {
+  const pit = { kind: 'pit', diameterMm: 1, confidence: 0.9, ...place } as const;
+  expect(flawWords({ ...pit, followsLamp: true })).toBe('Pit, 1.0 mm across, shaded by the lamp');
+  expect(flawWords({ ...pit, followsLamp: false })).toBe(
+    'Pit, 1.0 mm across, not shaded by the lamp: likely pattern',
+  );
+});

@@ -10,7 +10,7 @@ interface Props {
 
 /** Why a photo has no sorting picture, and what can be done about it right here. */
 export function TroubleNote({ photo, onPoint, onSetup }: Props) {
-  const { dropShots, measureAgain } = useStoreActions();
+  const { dropShots, measureAgain, setLampMoved } = useStoreActions();
   return (
     <div className="note note-trouble" role="alert">
       <p>{photo.sentence}</p>
@@ -28,6 +28,11 @@ export function TroubleNote({ photo, onPoint, onSetup }: Props) {
         {photo.shots.length > 0 && (
           <button type="button" className="button" onClick={dropShots}>
             Measure without the added shot
+          </button>
+        )}
+        {photo.lampMoved !== null && (
+          <button type="button" className="button" onClick={() => setLampMoved(null)}>
+            Measure without the second photo
           </button>
         )}
         {photo.code === null && (

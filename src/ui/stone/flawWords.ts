@@ -8,12 +8,17 @@ const NAMES: Readonly<Record<FlawReport['kind'], string>> = {
 };
 
 /**
- * A flaw in words: kind and size.
+ * A flaw in words: kind, size, and what a second photo told of it.
  *
  * @returns Such as "Pit, 0.9 mm across" or "Fracture, 6.2 mm long".
  */
 export function flawWords(flaw: FlawReport): string {
   const across = flaw.diameterMm === undefined ? '' : `, ${flaw.diameterMm.toFixed(1)} mm across`;
   const long = flaw.lengthMm === undefined ? '' : `, ${flaw.lengthMm.toFixed(1)} mm long`;
-  return `${NAMES[flaw.kind]}${across}${long}`;
+  return `${NAMES[flaw.kind]}${across}${long}${reliefWords(flaw)}`;
+}
+
+function reliefWords({ followsLamp }: FlawReport): string {
+  if (followsLamp === undefined) return '';
+  return followsLamp ? ', shaded by the lamp' : ', not shaded by the lamp: likely pattern';
 }

@@ -3,6 +3,7 @@ import type { Action } from '../../grading/opinion';
 import type { WarningCode } from '../../image/notice';
 import { StoneList } from '../list/StoneList';
 import { displayLift } from '../photo/displayLift';
+import { LampMovedLine } from '../photo/LampMovedLine';
 import { MeasuringNote } from '../photo/MeasuringNote';
 import { PhotoStrip } from '../photo/PhotoStrip';
 import { ShotsLine } from '../photo/ShotsLine';
@@ -45,6 +46,7 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
           <PhotoTitle photo={photo} pointing={pointing} onPointing={setPointing} lit={lit} onLit={setLit} />
         </TrayPicture>
         {photo.status === 'measured' && !photo.sample && <ShotsLine photo={photo} />}
+        {photo.status === 'measured' && !photo.sample && <LampMovedLine photo={photo} />}
         {(photo.status === 'measuring' || photo.status === 'waiting') && <MeasuringNote photo={photo} />}
         {photo.sentence !== null && !pointing && (
           <TroubleNote photo={photo} onPoint={() => setPointing(true)} onSetup={onSetup} />
