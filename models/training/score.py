@@ -1,6 +1,6 @@
 """Scores a network on path-traced trays: pits, fractures, chips, and what it invents.
 
-Run: python score.py checkpoint.pt FOLDER [--pit 0.5 --fracture 0.5 --chip 0.5] [--relief] [--sheet out.png]
+Run: python score.py checkpoint.pt FOLDER [--pit 0.5 --fracture 0.5 --chip 0.5] [--sheet out.png]
 
 Pits count from 0.6 mm across and facing the camera; a found pit matches a true one whose center lies within half its
 diameter or 0.5 mm. Fractures count from 2 mm: found when a third of the path lies within 0.6 mm of what is marked;
@@ -15,7 +15,6 @@ import torch
 from scipy import ndimage
 
 from export import load
-from relief import is_hollow, logs_of
 from trays import crops_of
 
 PITCH_MM = 1 / 6
@@ -101,20 +100,11 @@ def truth_of(crop):
     return kinds
 
 
-def hollow_only(crop, found, mask):
-    """The marked pits whose brightness leans as a hollow's does."""
-    planes = crop.planes[0].numpy()
-    logs, lamp = logs_of(planes), planes[4:6, 0, 0]
-    return [f for f in found if is_hollow(logs, np.round(f["at"] / PITCH_MM - 0.5).astype(int), lamp, mask)]
-
-
-def judge(crop, shares, thresholds, relief=False):
-    """Everything the score needs of one stone; relief: pits must pass the check of relief."""
+def judge(crop, shares, thresholds):
+    """Everything the score needs of one stone."""
     mask = crop.mask[::2, ::2] > 0
     true = truth_of(crop)
     found = {k: marks(shares[k], k, thresholds[k], mask) for k in (1, 2, 3)}
-    if relief:
-        found[1] = hollow_only(crop, found[1], mask)
     pits = pit_score(crop, found[1], true["pit"])
     return {"pit": pits, "fracture": fracture_score(found[2], true["fracture"]), "chip": chip_score(found[3], true["chip"]),
             "sound": not crop.stone["flaws"]}
@@ -147,14 +137,13 @@ def main():
     parser.add_argument("folder", nargs="+")
     for kind in ("pit", "fracture", "chip"):
         parser.add_argument(f"--{kind}", type=float, default=0.5)
-    parser.add_argument("--relief", action="store_true", help="check marked pits for relief after the network")
     parser.add_argument("--sheet")
     options = parser.parse_args()
     torch.set_num_threads(1)
     crops = [crop for folder in options.folder for crop in crops_of(folder)]
     shares = shares_of(load(options.checkpoint), crops)
     thresholds = {1: options.pit, 2: options.fracture, 3: options.chip}
-    results = [judge(crop, share, thresholds, options.relief) for crop, share in zip(crops, shares)]
+    results = [judge(crop, share, thresholds) for crop, share in zip(crops, shares)]
     print("\n".join(summary(results)))
     if options.sheet:
         from sheet import write_sheet

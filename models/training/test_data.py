@@ -10,7 +10,7 @@ from chance import Chance
 from colors import unrolled
 from fields import grid_mm
 from light import draw_lamp, lamp_seen, lobe_share, shade, sky_seen
-from relief import is_hollow, logs_of, relief_of
+from lines import grinding_marks
 from scene import CLASSES, draw_batch
 from shape import stone_shape, surface_of
 from spots import press_spots
@@ -35,17 +35,19 @@ class Data(unittest.TestCase):
         up = dent((0.0, 0.6, 0.8))
         self.assertGreater(float(up[37, 32] / up[26, 32]), 1.15)
 
-    def test_a_dent_passes_the_check_of_relief_and_a_spot_or_another_lamp_does_not(self):
-        planes = dent((0.6, 0.0, 0.8)).expand(3, -1, -1).numpy()
-        logs, mask = logs_of(planes), np.ones((32, 32), bool)
-        places = np.argwhere(np.hypot(*(np.mgrid[:32, :32] - 15.5)) < 4)
-        self.assertTrue(is_hollow(logs, places, (0.6, 0.0), mask))
-        self.assertFalse(is_hollow(logs, places, (-0.6, 0.0), mask))
-        _, along, across = relief_of(logs, places, (0.6, 0.0), mask)
-        self.assertLess(abs(across), 0.1 * along)
-        spot = np.zeros((32, 32))
-        spot[places[:, 0], places[:, 1]] = -1.2
-        self.assertFalse(is_hollow(spot, places, (0.6, 0.0), mask))
+    def test_grinding_marks_run_one_way_and_cover_the_asked_share_of_tiles(self):
+        x, y = (v.expand(40, -1, -1) for v in grid_mm(96, "cpu"))
+        height, streaks = grinding_marks(Chance(2), 40, x, y, 0.5)
+        marked = [k for k in range(40) if float(streaks[k].std()) > 0]
+        self.assertTrue(10 <= len(marked) <= 30)
+        for k in marked:
+            slopes = np.stack([g.ravel() for g in np.gradient(height[k].numpy())])
+            small, large = np.linalg.eigvalsh(slopes @ slopes.T)
+            self.assertLess(small, 0.25 * large)
+
+    def test_the_lamp_is_not_told_on_about_a_seventh_of_the_tiles(self):
+        told = torch.cat([draw_batch(Chance(20 + k), 16, 64)[0][:, 4:6, 0, 0].abs().sum(1) for k in range(8)])
+        self.assertTrue(8 <= int((told == 0).sum()) <= 32)
 
     def test_a_pattern_draws_together_at_the_outline_and_stays_at_the_top(self):
         x, y = (v.expand(2, -1, -1) for v in grid_mm(96, "cpu"))

@@ -19,6 +19,8 @@ export interface FlawPlanes {
   readonly mask: Mask;
   /** Natural logarithm of luminance over the stone's median, at the network's output. */
   readonly logs: Raster;
+  /** Logarithms of red over green and of blue over green, at the same places. */
+  readonly hues: readonly [Raster, Raster];
   readonly mmPerPlace: number;
   /** Photo row and column of an output place. */
   readonly toPhoto: (row: number, column: number) => PixelPoint;
@@ -66,12 +68,17 @@ export function flawPlanes(
   const rows = stepUp(light.height);
   const columns = stepUp(light.width);
   const data = padded(light, inside, rows, columns, lampXy);
+  const green = logsOf(data, rows, columns, [0, 1, 0]);
   return {
     data,
     rows,
     columns,
     mask: everySecond(inside, rows, columns),
-    logs: logsOf(data, rows, columns),
+    logs: logsOf(data, rows, columns, LUMINANCE),
+    hues: [
+      difference(logsOf(data, rows, columns, [1, 0, 0]), green),
+      difference(logsOf(data, rows, columns, [0, 0, 1]), green),
+    ],
     mmPerPlace: 2 / FLAW_PX_PER_MM,
     toPhoto: (row, column) => [
       box.row + (2 * row + 1) / down - 0.5,
@@ -142,10 +149,20 @@ function everySecond(inside: Mask, rows: number, columns: number): Mask {
   return { width: columns / 2, height: rows / 2, data: mask };
 }
 
-function logsOf(planes: Float32Array, rows: number, columns: number): Raster {
+function difference(a: Raster, b: Raster): Raster {
+  return { ...a, data: a.data.map((value, i) => value - b.data[i]!) };
+}
+
+/** Logarithms of a weighted sum of the colors, averaged over the four pixels of each place. */
+function logsOf(
+  planes: Float32Array,
+  rows: number,
+  columns: number,
+  weights: readonly [number, number, number],
+): Raster {
   const size = rows * columns;
   const logAt = (at: number) =>
-    Math.log(LUMINANCE.reduce((sum, weight, k) => sum + weight * planes[k * size + at]!, LOG_FLOOR));
+    Math.log(weights.reduce((sum, weight, k) => sum + weight * planes[k * size + at]!, LOG_FLOOR));
   const width = columns / 2;
   const data = new Float32Array((rows / 2) * width);
   for (let i = 0; i < data.length; i++) {

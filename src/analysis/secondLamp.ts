@@ -11,6 +11,9 @@ export interface SecondLamp {
   readonly photo: Photo;
   /** Toward the second photo's lamp as the first photo's stones see it: x right, y up. */
   readonly lampXy: readonly [number, number];
+  /** The same as the second photo itself shows it. */
+  readonly ownLampXy: readonly [number, number];
+  readonly mmPerPx: number;
   /** Where a pixel of the first photo lies in the second. */
   readonly toSecond: (at: PixelPoint) => PixelPoint;
   /** By how much the tray was turned between the photos, degrees, clockwise in the picture. */
@@ -76,6 +79,8 @@ export function secondLamp(
   return {
     photo: second.photo,
     lampXy,
+    ownLampXy: [x, y],
+    mmPerPx: to,
     toSecond: ([row, column]) => {
       const at = moved(move, { x: column * from, y: row * from });
       return [at.y / to, at.x / to];

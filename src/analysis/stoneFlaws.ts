@@ -2,7 +2,7 @@ import type { Photo } from '../image/photo';
 import type { Raster } from '../image/raster';
 import { domeCosine } from '../measure/domeCosine';
 import { markLength } from '../measure/markLength';
-import { isHollow, markRelief } from '../measure/markRelief';
+import { markSigns } from '../measure/markSigns';
 import { type ShareMark, shareMarks } from '../measure/shareMarks';
 import { distanceToEdge } from '../vision/distanceToEdge';
 import type { Engines } from '../vision/openEngines';
@@ -11,6 +11,7 @@ import { confirmByLamp } from './confirmByLamp';
 import { flawConfidence } from './flawConfidence';
 import { type FlawPlanes, flawPlanes } from './flawPlanes';
 import { flawShares } from './flawShares';
+import { jointShares } from './jointShares';
 import type { FlawReport, PixelPoint } from './report';
 import type { SecondLamp } from './secondLamp';
 import { stoneUnderBoth } from './stoneUnderBoth';
@@ -37,14 +38,16 @@ export type Kind = 'pit' | 'fracture' | 'chip';
 
 /** Marks smaller than this are grain, mm: diameter, length, diameter. */
 const LEAST_MM: Readonly<Record<Kind, number>> = { pit: 0.35, fracture: 1, chip: 1.2 };
-/** Flaws below this confidence are not reported: the grading calls them doubtful from 0.25 on. */
-const LEAST_CONFIDENCE = 0.2;
+/** Flaws below this confidence are not reported: the grading calls them doubtful from 0.125 on. */
+const LEAST_CONFIDENCE = 0.1;
 /** A mark ends where the share falls to the first, and is left out when its peak is below the second. */
 const MARK: Readonly<Record<Kind, { readonly low: number; readonly peak: number }>> = {
-  pit: { low: 0.105, peak: 0.08 },
-  fracture: { low: 0.35, peak: 0.25 },
-  chip: { low: 0.35, peak: 0.3 },
+  pit: { low: 0.05, peak: 0.06 },
+  fracture: { low: 0.2, peak: 0.2 },
+  chip: { low: 0.25, peak: 0.25 },
 };
+/** A pit's mouth as a share of its mark, which reaches beyond by the camera's and the network's blur: median of the development trays. */
+const MOUTH_SHARE = 0.88;
 /** Nearer the outline than this the surface is seen too slantwise to be inspected, mm. */
 const RIM_MM = 0.45;
 /** Every so many places of a line are kept. */
@@ -55,14 +58,17 @@ const FULL_SHARE = 0.5;
 /**
  * Finds pits, fractures and chips on one stone with the flaw network.
  *
- * @returns Flaws, the surest first, none below a confidence of 0.2.
+ * @returns Flaws, the surest first, none below a confidence of 0.1.
  */
 export async function stoneFlaws({ cv, flawNet }: Engines, scene: FlawScene): Promise<StoneFlaws> {
   const planes = flawPlanes(cv, scene.photo, scene.outline, scene.mmPerPx, scene.lampXy);
   const shares = await flawShares(flawNet, planes);
-  const both = scene.second ? stoneUnderBoth(scene.photo, planes, scene.lampXy, scene.second) : null;
-  const confirm = both && confirmByLamp(cv, planes, both);
-  return readFlaws(planes, shares, distanceToEdge(cv, planes.mask), scene.lampXy, confirm);
+  const depth = distanceToEdge(cv, planes.mask);
+  const { second, photo, outline, lampXy } = scene;
+  if (!second) return readFlaws(planes, shares, depth, lampXy, null);
+  const joint = await jointShares(cv, flawNet, planes, shares, outline, second);
+  const confirm = confirmByLamp(cv, planes, joint, stoneUnderBoth(cv, photo, planes, lampXy, second));
+  return readFlaws(planes, joint, depth, lampXy, confirm);
 }
 
 /** A flaw while it is being judged, in the network's places. */
@@ -86,7 +92,7 @@ export interface FlawDraft {
  * @param planes - The stone.
  * @param shares - 6 × rows/2 × columns/2.
  * @param depth - Distance of each place to the outline, places.
- * @param lampXy - Toward the lamp; pits are not checked for relief when it is (0, 0).
+ * @param lampXy - Toward the lamp; (0, 0) when nobody knows.
  * @param confirm - Weighs the drafts by a second photo; null without one.
  */
 export function readFlaws(
@@ -98,23 +104,28 @@ export function readFlaws(
 ): StoneFlaws {
   const cosine = domeCosine(depth);
   const size = planes.mask.data.length;
-  const marksOf = (kind: Kind) => {
+  const sharesOf = (kind: Kind) => {
     const index = FLAW_CLASSES.indexOf(kind);
-    const own = shares.subarray(index * size, (index + 1) * size);
-    return shareMarks(own, planes.mask, MARK[kind].low, MARK[kind].peak);
+    return shares.subarray(index * size, (index + 1) * size);
   };
-  // Without a second photo only the way a pit is shaded tells it from a stain.
-  const isPit = ({ places }: ShareMark) =>
-    confirm !== null ||
-    Math.hypot(...lampXy) < 1e-3 ||
-    isHollow(markRelief(planes.logs, places, lampXy, planes.mask));
-  const drafts = [
-    ...marksOf('pit')
-      .filter(isPit)
-      .map((mark) => holeOf('pit', mark, planes, cosine)),
-    ...marksOf('chip').map((mark) => holeOf('chip', mark, planes, cosine)),
-    ...marksOf('fracture').map((mark) => fractureOf(mark, planes, cosine)),
-  ];
+  const lines = sharesOf('fracture');
+  const judge = (kind: Kind, mark: ShareMark): FlawDraft => {
+    const shape = kind === 'fracture' ? fractureOf(mark, planes, cosine) : holeOf(kind, mark, planes, cosine);
+    const middle = Math.round(shape.row) * planes.mask.width + Math.round(shape.column);
+    const signs = {
+      ...markSigns(mark, planes, lampXy),
+      peak: mark.peak,
+      fractureShare: mark.places.reduce((most, place) => Math.max(most, lines[place]!), 0),
+      diameterMm: shape.sizeMm,
+      placeCount: mark.places.length,
+      rimMm: depth.data[middle]! * planes.mmPerPlace,
+    };
+    const confidence = flawConfidence(kind, signs, Math.hypot(...lampXy) > 1e-3);
+    return { ...shape, sizeMm: shape.sizeMm * (kind === 'pit' ? MOUTH_SHARE : 1), confidence };
+  };
+  const drafts = (['pit', 'chip', 'fracture'] as const).flatMap((kind) =>
+    shareMarks(sharesOf(kind), planes.mask, MARK[kind].low, MARK[kind].peak).map((mark) => judge(kind, mark)),
+  );
   const judged = confirm ? confirm(drafts, cosine) : drafts;
   const flaws = judged
     .filter(({ kind, sizeMm, confidence }) => confidence >= LEAST_CONFIDENCE && sizeMm >= LEAST_MM[kind])
@@ -137,10 +148,10 @@ function reportOf(draft: FlawDraft, { mask, toPhoto }: FlawPlanes): FlawReport {
 /** A pit or chip: center of gravity, and diameter of the circle of its area on the surface. */
 function holeOf(
   kind: 'pit' | 'chip',
-  { places, values, peak }: ShareMark,
+  { places, values }: ShareMark,
   { mask, mmPerPlace }: FlawPlanes,
   cosine: (place: number) => number,
-): FlawDraft {
+): Omit<FlawDraft, 'confidence'> {
   let [weight, area, row, column] = [0, 0, 0, 0];
   places.forEach((place, i) => {
     const share = kind === 'pit' ? Math.min(1, values[i]! / FULL_SHARE) : 1;
@@ -155,16 +166,15 @@ function holeOf(
     column: column / weight,
     radius: Math.sqrt(weight / Math.PI),
     sizeMm: 2 * mmPerPlace * Math.sqrt(area / Math.PI),
-    confidence: flawConfidence(kind, peak),
   };
 }
 
 /** A fracture: the middle of the longest way through it, and that way's length on the surface. */
 function fractureOf(
-  { places, peak }: ShareMark,
+  { places }: ShareMark,
   { mask, mmPerPlace }: FlawPlanes,
   cosine: (place: number) => number,
-): FlawDraft {
+): Omit<FlawDraft, 'confidence'> {
   const { length, way } = markLength(places, mask.width);
   // Half of all directions run across the slope, where nothing is foreshortened.
   const stretch = places.reduce((sum, place) => sum + (1 + 1 / cosine(place)) / 2, 0) / places.length;
@@ -176,7 +186,6 @@ function fractureOf(
     radius: places.length / way.length / 2,
     sizeMm: length * mmPerPlace * stretch,
     way,
-    confidence: flawConfidence('fracture', peak),
   };
 }
 

@@ -5,6 +5,10 @@ import type { Box, Raster } from '../image/raster';
 import type { LightSlopes } from '../measure/lightSlopes';
 import { pictureShift } from '../measure/pictureShift';
 import { samplePixel } from '../measure/samplePixel';
+import type { Blur } from '../measure/stoneSurface';
+import { withoutGlints } from '../measure/withoutGlints';
+import { gaussianBlur } from '../vision/gaussianBlur';
+import type { OpenCv } from '../vision/openCv';
 import type { FlawPlanes } from './flawPlanes';
 import type { PixelPoint } from './report';
 import type { SecondLamp } from './secondLamp';
@@ -37,6 +41,7 @@ export interface UnderBoth {
  * @param second - The second photo, laid onto the first.
  */
 export function stoneUnderBoth(
+  cv: OpenCv,
   photo: Photo,
   planes: FlawPlanes,
   lampXy: readonly [number, number],
@@ -54,7 +59,8 @@ export function stoneUnderBoth(
     return value - samplePixel(rough, row, column);
   });
   const way = [lampXy[0] - second.lampXy[0], lampXy[1] - second.lampXy[1]] as const;
-  return { difference: { ...own, data }, way };
+  const blur: Blur = (raster, sigmaPx) => gaussianBlur(cv, raster, sigmaPx);
+  return { difference: withoutGlints({ ...own, data }, planes.mask, planes.mmPerPlace, blur), way };
 }
 
 /** Logarithms of a photo's light over the stone's median at the network's places; NaN where it is clipped or beyond the photo. */

@@ -50,6 +50,9 @@ export interface StoneEntry {
   readonly waviness: WavinessReport | null;
   readonly dullPatches: readonly DullPatchReport[] | null;
   readonly furtherGloss: StoneGrade['furtherGloss'];
+  /** Surface looked at for flaws, cm²; and its pits in the classes of ASTM G46. */
+  readonly inspectedCm2: number;
+  readonly pitRating: StoneGrade['pitRating'];
 }
 
 /** Gloss and what follows from it; fields were only ever added, at the end. */
@@ -107,7 +110,8 @@ function stoneEntry(stone: StoneReport, grade: StoneGrade): StoneEntry {
   const measured = { id, center, outline, areaMm2, lengthMm, widthMm, gloss, glossAtMost, flaws };
   const { waviness = null, dullPatches = null } = grade.skin ?? {};
   const graded = { pitsPerCm2, fractureMm, smoothness, verdict: { action, reasons } };
-  return { ...measured, ...graded, waviness, dullPatches, furtherGloss: grade.furtherGloss };
+  const surface = { inspectedCm2: stone.inspectedCm2, pitRating: grade.pitRating };
+  return { ...measured, ...graded, waviness, dullPatches, furtherGloss: grade.furtherGloss, ...surface };
 }
 
 function glossEntry(gloss: Gloss, bodyReflectance: number | null): GlossEntry {

@@ -24,17 +24,23 @@ export interface FlawTallies {
 const SIZE_WHEN_UNKNOWN_MM = 0.5;
 
 /**
+ * Confidence from which a flaw is doubtful: a quarter of that from which it is sure. Our default; with less doubt more
+ * stones over the limits were let go.
+ */
+export const doubtfulFrom = (sureFrom: number) => sureFrom / 4;
+
+/**
  * Counts a stone's flaws by kind.
  *
  * @param stone - A measured stone; where nothing was inspected its outline's area stands in for the surface.
- * @param limits - The confidence from which a flaw is sure; from half of it on it is doubtful, below it is left out.
+ * @param limits - The confidence from which a flaw is sure; from a quarter of it on it is doubtful, below it is left out.
  * @returns Sure flaws, and sure and doubtful ones together; the second never holds less than the first.
  */
 export function flawTally(stone: MeasuredStone, limits: Pick<StepLimits, 'minFlawConfidence'>): FlawTallies {
   const from = limits.minFlawConfidence;
   return {
     sure: tally(stone.flaws.filter(({ confidence }) => confidence >= from)),
-    withDoubtful: tally(stone.flaws.filter(({ confidence }) => confidence >= from / 2)),
+    withDoubtful: tally(stone.flaws.filter(({ confidence }) => confidence >= doubtfulFrom(from))),
     surfaceCm2: Math.max(0.01, stone.inspectedCm2 > 0 ? stone.inspectedCm2 : stone.areaMm2 / 100),
   };
 }

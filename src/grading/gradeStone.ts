@@ -5,6 +5,7 @@ import { glossAtMost } from './glossAtMost';
 import { DEFAULT_LIMITS, type Limits } from './limits';
 import type { MaterialName } from './materials';
 import type { MeasuredSkin, MeasuredStone } from './measuredStone';
+import { type PitRating, pitRating } from './pitRating';
 import { type SmoothnessPart, smoothness } from './smoothness';
 import type { Step } from './steps';
 import { type Verdict, verdict } from './verdict';
@@ -30,6 +31,8 @@ export interface StoneGrade {
   readonly furtherGloss: readonly FurtherGloss[];
   /** Waves and dull patches of the skin, apart from its roughness; null where no lamp's image tells. */
   readonly skin: MeasuredSkin | null;
+  /** Sure pits in the classes of ASTM G46. */
+  readonly pitRating: PitRating;
   /** Sure pits per cm² of surface seen. */
   readonly pitsPerCm2: number;
   /** Length of all sure fractures together, mm. */
@@ -58,6 +61,7 @@ export function gradeStone(stone: MeasuredStone, settings: GradeSettings): Stone
     id: stone.id,
     gloss,
     gu60AtMost,
+    pitRating: ratingOf(stone, limits.minFlawConfidence, tallies.surfaceCm2),
     furtherGloss: gloss ? furtherGloss(gloss, stone.highlight?.further ?? [], material) : [],
     skin: stone.skin ?? null,
     pitsPerCm2: tallies.sure.pit.count / tallies.surfaceCm2,
@@ -66,4 +70,10 @@ export function gradeStone(stone: MeasuredStone, settings: GradeSettings): Stone
     smoothnessParts: parts,
     verdict: verdict({ stone, tallies, gloss, gu60AtMost, step, limits, material, mmPerPx }),
   };
+}
+
+function ratingOf({ flaws }: MeasuredStone, leastConfidence: number, surfaceCm2: number): PitRating {
+  const pits = flaws.filter(({ kind, confidence }) => kind === 'pit' && confidence >= leastConfidence);
+  const totalMm2 = pits.reduce((sum, { diameterMm = 0 }) => sum + (Math.PI / 4) * diameterMm ** 2, 0);
+  return pitRating(pits.length, surfaceCm2, totalMm2);
 }

@@ -11,7 +11,7 @@ export interface StepLimits {
   readonly maxChipMm: number;
   /** Fresh scratches let pass; null where the step itself scratches. */
   readonly maxScratches: number | null;
-  /** Flaws seen with less confidence than this are doubtful, those below half of it are left out; 0 to 1. */
+  /** Flaws seen with less confidence than this are doubtful, those below a quarter of it are left out; 0 to 1. */
   readonly minFlawConfidence: number;
   /** Share of the ceiling at which a stone is finished, 0 to 1; null before polish. */
   readonly minShareOfCeiling: number | null;

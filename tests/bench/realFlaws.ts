@@ -12,9 +12,9 @@ import type { Verdict } from './realVerdict';
  * says how large a pixel is nor where the light stands; the scales are choices, and the lamp is left unknown.
  */
 const TILES_PX_PER_MM = 10;
-const PLATES_PX_PER_MM = 14;
-/** Outermost pixels not looked at. */
-const EDGE_PX = 3;
+const PLATES_PX_PER_MM = 28;
+/** Both are cut out of larger surfaces: mirrored around, so that the cut is not taken for an outline, pixels. */
+const AROUND_PX = 40;
 /** A claim this near to a masked pixel is on it, pixels. */
 const NEAR_PX = 5;
 /** The first files of each kind were looked at while developing, the rest never. */
@@ -107,20 +107,46 @@ async function look(
   return { hit: on.length > 0, off: claims.length - on.length };
 }
 
-/** All flaws claimed on a picture that shows nothing but surface. */
-export async function flawsOn(
-  photo: Photo,
-  mmPerPx: number,
-  engines: Engines,
-): Promise<readonly FlawReport[]> {
-  const [bottom, right] = [photo.heightPx - 1 - EDGE_PX, photo.widthPx - 1 - EDGE_PX];
+/** All flaws claimed on a picture that shows nothing but surface, in its own pixels. */
+async function flawsOn(photo: Photo, mmPerPx: number, engines: Engines): Promise<FlawReport[]> {
+  const wide = mirroredAround(photo, AROUND_PX);
+  const [bottom, right] = [wide.heightPx - 2, wide.widthPx - 2];
   const outline: PixelPoint[] = [
-    [EDGE_PX, EDGE_PX],
-    [EDGE_PX, right],
+    [1, 1],
+    [1, right],
     [bottom, right],
-    [bottom, EDGE_PX],
+    [bottom, 1],
   ];
-  return (await stoneFlaws(engines, { photo, outline, mmPerPx, lampXy: [0, 0] })).flaws;
+  const { flaws } = await stoneFlaws(engines, { photo: wide, outline, mmPerPx, lampXy: [0, 0] });
+  const back = ([row, column]: PixelPoint): PixelPoint => [row - AROUND_PX, column - AROUND_PX];
+  const isInside = ({ row, column }: FlawReport) =>
+    row >= 0 && column >= 0 && row < photo.heightPx && column < photo.widthPx;
+  return flaws
+    .map((flaw) => ({
+      ...flaw,
+      row: flaw.row - AROUND_PX,
+      column: flaw.column - AROUND_PX,
+      ...(flaw.path ? { path: flaw.path.map(back) } : {}),
+    }))
+    .filter(isInside);
+}
+
+/** A photo with its outermost pixels mirrored outward. */
+function mirroredAround({ widthPx, heightPx, rgba }: Photo, around: number): Photo {
+  const width = widthPx + 2 * around;
+  const height = heightPx + 2 * around;
+  const wide = new Uint8ClampedArray(4 * width * height);
+  const mirrored = (at: number, size: number) => {
+    const inside = Math.abs(at - around);
+    return inside < size ? inside : Math.max(0, 2 * size - 2 - inside);
+  };
+  for (let row = 0; row < height; row++) {
+    for (let column = 0; column < width; column++) {
+      const from = 4 * (mirrored(row, heightPx) * widthPx + mirrored(column, widthPx));
+      wide.set(rgba.subarray(from, from + 4), 4 * (row * width + column));
+    }
+  }
+  return { widthPx: width, heightPx: height, rgba: wide };
 }
 
 function touches(claim: FlawReport, mask: Photo): boolean {

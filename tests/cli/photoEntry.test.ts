@@ -20,7 +20,7 @@ it('writes exactly the names other programs rely on', () => {
   expect(Object.keys(photos[0])).toEqual(photo);
   const stone =
     'id center outline areaMm2 lengthMm widthMm gloss glossAtMost flaws pitsPerCm2 fractureMm smoothness verdict ' +
-    'waviness dullPatches furtherGloss';
+    'waviness dullPatches furtherGloss inspectedCm2 pitRating';
   expect(Object.keys(photos[0].stones[0])).toEqual(stone.split(' '));
   const gloss =
     'alpha alphaLow alphaHigh gu60 gu20 finish ceilingGu60 gu85 gu60Low gu60High level shareOfCeiling ' +

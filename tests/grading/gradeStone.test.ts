@@ -12,6 +12,8 @@ it('puts gloss, flaws, smoothness and verdict together', () => {
   expect(grade.gloss?.finish).toBe('satin');
   expect(grade.smoothness).toBeLessThan(100);
   expect(grade.smoothnessParts).toHaveLength(4);
+  // Source: ASTM G46, standard rating chart, from memory: 1 pit per cm² is A-2; pits of half a millimeter are below B-1.
+  expect(grade.pitRating).toEqual({ density: 'A-2', size: null });
   expect(grade.verdict.action).toBe('back-to-coarse');
 });
 

@@ -11,7 +11,7 @@ it('puts the largest first and parts the sure from the doubtful', () => {
 });
 
 it('leaves out what grading leaves out', () => {
-  expect(sortFlaws([pit(1, 0.24)], 0.5)).toEqual({ sure: [], doubtful: [] });
+  expect(sortFlaws([pit(1, 0.12)], 0.5)).toEqual({ sure: [], doubtful: [] });
 });
 
 it('orders lengths and diameters together', () => {

@@ -1,7 +1,10 @@
 import type { StoneGrade } from '../../grading/gradeStone';
 
-/** The smoothness figure, and what each kind of flaw took off it. */
-export function SmoothnessPart({ grade }: { grade: Pick<StoneGrade, 'smoothness' | 'smoothnessParts'> }) {
+type Shown = Pick<StoneGrade, 'smoothness' | 'smoothnessParts' | 'pitRating'>;
+
+/** The smoothness figure, what each kind of flaw took off it, and how much of the stone it rests on. */
+export function SmoothnessPart({ grade, inspectedCm2 }: { grade: Shown; inspectedCm2: number }) {
+  const { density, size } = grade.pitRating;
   return (
     <section>
       <h3>Smoothness</h3>
@@ -16,6 +19,11 @@ export function SmoothnessPart({ grade }: { grade: Pick<StoneGrade, 'smoothness'
           </li>
         ))}
       </ul>
+      <p className="fine">
+        {inspectedCm2.toFixed(1)} cm² looked at; what lies beyond is not seen, not sound.
+        {(density ?? size) &&
+          ` Pits in the classes of ASTM G46: ${[density, size].filter(Boolean).join(', ')}.`}
+      </p>
     </section>
   );
 }

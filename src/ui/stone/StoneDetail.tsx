@@ -81,7 +81,7 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
         highlight={stone.highlight}
         withheld={stone.glossWithheld ?? false}
       />
-      <SmoothnessPart grade={grade} />
+      <SmoothnessPart grade={grade} inspectedCm2={stone.inspectedCm2} />
     </section>
   );
 }
