@@ -9,12 +9,30 @@ const SHAPES: Readonly<Record<FlawReport['kind'], (x: number, y: number, half: n
     `M${x - half} ${y}a${half} ${half} 0 1 0 ${2 * half} 0a${half} ${half} 0 1 0 ${-2 * half} 0Z`,
   chip: (x, y, half) =>
     `M${x} ${y - 1.2 * half}L${x + 1.2 * half} ${y}L${x} ${y + 1.2 * half}L${x - 1.2 * half} ${y}Z`,
-  fracture: (x, y, half) =>
-    `M${x - half} ${y - 0.5 * half}V${y - half}H${x - 0.5 * half}M${x + 0.5 * half} ${y - half}H${x + half}V${y - 0.5 * half}` +
-    `M${x + half} ${y + 0.5 * half}V${y + half}H${x + 0.5 * half}M${x - 0.5 * half} ${y + half}H${x - half}V${y + 0.5 * half}`,
+  fracture: (x, y, half) => corners(x, y, half, half),
   scratch: (x, y, half) =>
     `M${x - half} ${y - 0.7 * half}H${x + half}M${x - half} ${y + 0.7 * half}H${x + half}`,
 };
+
+/** Four corners around a place. */
+function corners(x: number, y: number, halfX: number, halfY: number): string {
+  const arm = Math.min(halfX, halfY) / 2;
+  const [left, right, top, bottom] = [x - halfX, x + halfX, y - halfY, y + halfY];
+  return (
+    `M${left} ${top + arm}V${top}H${left + arm}M${right - arm} ${top}H${right}V${top + arm}` +
+    `M${right} ${bottom - arm}V${bottom}H${right - arm}M${left + arm} ${bottom}H${left}V${bottom - arm}`
+  );
+}
+
+/** Middle and half sides of the box around a line, in whole pixels. */
+function boxOf(path: readonly (readonly [number, number])[], least: number, margin: number) {
+  const rows = path.map(([row]) => row);
+  const columns = path.map(([, column]) => column);
+  const half = (values: readonly number[]) =>
+    Math.round(Math.max(least, (Math.max(...values) - Math.min(...values)) / 2 + margin));
+  const middle = (values: readonly number[]) => Math.round((Math.max(...values) + Math.min(...values)) / 2);
+  return { x: middle(columns), y: middle(rows), halfX: half(columns), halfY: half(rows) };
+}
 
 /** Marks never get smaller than this many dots across, so that a thumb-sized crop still shows them. */
 const SMALLEST_DOTS = 16;
@@ -39,11 +57,13 @@ export function flawMarks(
     .map((flaw, index) => {
       const sizePx = (flaw.diameterMm ?? flaw.lengthMm ?? 0) / mmPerPx;
       const half = Math.round((Math.max(SMALLEST_DOTS * pxPerDot, sizePx + 6 * pxPerDot) / 2) * 10) / 10;
-      const [x, y] = [Math.round(flaw.column), Math.round(flaw.row)];
-      const shape = `<path d="${SHAPES[flaw.kind](x, y, half)}"/>`;
+      const around = flaw.path && boxOf(flaw.path, (SMALLEST_DOTS * pxPerDot) / 2, 3 * pxPerDot);
+      const { x, y, halfX } = around ?? { x: Math.round(flaw.column), y: Math.round(flaw.row), halfX: half };
+      const outline = around ? corners(x, y, halfX, around.halfY) : SHAPES[flaw.kind](x, y, half);
+      const shape = `<path d="${outline}"/>`;
       const heightPx = 10 * pxPerDot;
       const label = String(index + 1);
-      const left = x + half + 3 * pxPerDot;
+      const left = x + halfX + 3 * pxPerDot;
       const text = strokeText(label, { x: left, y: y - heightPx / 2, heightPx });
       const widthPx = (index === lit ? 3.2 : 1.6) * pxPerDot;
       const ring = [

@@ -27,3 +27,20 @@ it('draws the one that is brought out thicker', () => {
 it('draws nothing for a stone without flaws', () => {
   expect(flawMarks([], 0.1, 1, null)).toBe('');
 });
+
+it('puts the corners of a fracture around its line', () => {
+  const path = [
+    [100, 40],
+    [120, 90],
+    [110, 140],
+  ] as const;
+  const svg = flawMarks(
+    [{ kind: 'fracture', row: 118, column: 90, lengthMm: 9, path, confidence: 0.9 }],
+    0.1,
+    1,
+    null,
+  );
+  // Columns 40 to 140 and rows 100 to 120, with a margin of three dots.
+  expect(svg).toContain('M37 ');
+  expect(svg).toContain('H143V');
+});
