@@ -5,6 +5,7 @@ import { flawShares } from './flawShares';
 import type { PixelPoint } from './report';
 import type { SecondLamp } from './secondLamp';
 
+const FRACTURE = FLAW_CLASSES.indexOf('fracture');
 /** Least share, so that one photo alone cannot rule a class out. */
 const LEAST = 1e-3;
 
@@ -16,7 +17,8 @@ const LEAST = 1e-3;
  * @param own - Shares there.
  * @param outline - The stone's outline in the first photo.
  * @param second - The second photo, laid onto the first.
- * @returns 6 × rows/2 × columns/2 shares, each place adding up to 1; the first photo's where the second does not reach.
+ * @returns 6 × rows/2 × columns/2 shares, the first photo's where the second does not reach; that of fractures never
+ *   falls below the first photo's.
  */
 export async function jointShares(
   cv: OpenCv,
@@ -40,7 +42,9 @@ export async function jointShares(
     );
     const sum = both.reduce((total, share) => total + share, 0);
     both.forEach((share, k) => {
-      joint[k * size + i] = share / sum;
+      // A fracture is so thin that half a place beside itself it would be lost.
+      const alone = k === FRACTURE ? own[k * size + i]! : 0;
+      joint[k * size + i] = Math.max(alone, share / sum);
     });
   }
   return joint;
