@@ -10,21 +10,16 @@ import { gaussianBlur } from '../vision/gaussianBlur';
 import type { OpenCv } from '../vision/openCv';
 import type { FlawReport } from './report';
 import type { StoneCrop } from './stoneCrop';
+import type { StoneFlaws } from './stoneFlaws';
 
 /** Flaws are looked for at this many pixels per millimeter, or at the photo's own scale where it has fewer. */
 const PX_PER_MM = 10;
-/** Flaws below this confidence are not reported: the grading calls them doubtful from 0.25 on. */
+/** Flaws below this confidence are not reported. */
 const LEAST_CONFIDENCE = 0.2;
 /** From this diameter on a hole is a chip; near the rim already from the smaller one, mm. */
 const CHIP_MM = { anywhere: 3.2, atRim: 1.6, rim: 1.2 };
 /** A hole's center lies farther from a likelier flaw than the larger radius and this, mm. */
 const APART_MM = 0.2;
-
-/** Flaws of one stone, and how much of its surface was looked at. */
-export interface StoneFlaws {
-  readonly flaws: readonly FlawReport[];
-  readonly inspectedCm2: number;
-}
 
 /** A stone at the scale flaws are looked for at. */
 interface Scaled {

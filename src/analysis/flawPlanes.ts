@@ -1,7 +1,9 @@
+import { boxOfPlaces } from '../image/boxOfPlaces';
 import { cropLinear } from '../image/cropLinear';
 import { fillPolygon } from '../image/fillPolygon';
 import type { Photo } from '../image/photo';
-import type { Box, Mask, Raster } from '../image/raster';
+import type { Mask, Raster } from '../image/raster';
+import { clippedPixels } from '../measure/clippedPixels';
 import { areaResize } from '../vision/areaResize';
 import { linearResize } from '../vision/linearResize';
 import type { OpenCv } from '../vision/openCv';
@@ -17,6 +19,8 @@ export interface FlawPlanes {
   readonly columns: number;
   /** The stone at the network's output: rows/2 × columns/2 places. */
   readonly mask: Mask;
+  /** The stone less what the camera was at its limit for: nothing is seen there. */
+  readonly seen: Mask;
   /** Natural logarithm of luminance over the stone's median, at the network's output. */
   readonly logs: Raster;
   /** Logarithms of red over green and of blue over green, at the same places. */
@@ -50,7 +54,7 @@ export function flawPlanes(
   mmPerPx: number,
   lampXy: readonly [number, number],
 ): FlawPlanes {
-  const box = boxOf(outline, photo, MARGIN_MM / mmPerPx);
+  const box = boxOfPlaces(outline, MARGIN_MM / mmPerPx, photo);
   const scale = FLAW_PX_PER_MM * mmPerPx;
   const light = scaled(cv, cropLinear(photo, box), scale);
   const down = light.height / box.height;
@@ -67,6 +71,8 @@ export function flawPlanes(
   );
   const rows = stepUp(light.height);
   const columns = stepUp(light.width);
+  // Also where a darker shot shows more: the lamp's image is no surface to look for flaws on.
+  const clipped = clippedPixels({ ...light, clipLevel: 1 }).data;
   const data = padded(light, inside, rows, columns, lampXy);
   const green = logsOf(data, rows, columns, [0, 1, 0]);
   return {
@@ -74,6 +80,7 @@ export function flawPlanes(
     rows,
     columns,
     mask: everySecond(inside, rows, columns),
+    seen: everySecond({ ...inside, data: inside.data.map((is, i) => is & (1 - clipped[i]!)) }, rows, columns),
     logs: logsOf(data, rows, columns, LUMINANCE),
     hues: [
       difference(logsOf(data, rows, columns, [1, 0, 0]), green),
@@ -88,16 +95,6 @@ export function flawPlanes(
 }
 
 const stepUp = (size: number) => Math.ceil(size / FLAW_STEP_PX) * FLAW_STEP_PX;
-
-function boxOf(outline: readonly PixelPoint[], photo: Photo, marginPx: number): Box {
-  const rows = outline.map(([row]) => row);
-  const columns = outline.map(([, column]) => column);
-  const top = Math.max(0, Math.floor(Math.min(...rows) - marginPx));
-  const left = Math.max(0, Math.floor(Math.min(...columns) - marginPx));
-  const bottom = Math.min(photo.heightPx, Math.ceil(Math.max(...rows) + marginPx) + 1);
-  const right = Math.min(photo.widthPx, Math.ceil(Math.max(...columns) + marginPx) + 1);
-  return { row: top, column: left, width: right - left, height: bottom - top };
-}
 
 function scaled(cv: OpenCv, raster: Raster, scale: number): Raster {
   const width = Math.max(1, Math.round(raster.width * scale));

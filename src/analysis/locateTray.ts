@@ -69,7 +69,8 @@ export async function locateTray(
   return { small, reading, own, expected, pieces, stones };
 }
 
-function rigOf({ ball, lamp }: BallReading, ballMm: number): Rig {
+/** The rig as a photo's ball tells it. */
+export function rigOf({ ball, lamp }: BallReading, ballMm: number): Rig {
   return {
     mmPerPx: ballMm / 2 / ball.radiusPx,
     light: { direction: lamp.direction, angularDiameterDeg: lamp.angularDiameterDeg },

@@ -189,11 +189,10 @@ function fractureOf(
   };
 }
 
-function inspectedCm2({ mask, logs, mmPerPlace }: FlawPlanes, depth: Raster, cosine: (i: number) => number) {
+function inspectedCm2({ seen, mmPerPlace }: FlawPlanes, depth: Raster, cosine: (i: number) => number) {
   let area = 0;
-  mask.data.forEach((inside, i) => {
-    const isClipped = !Number.isFinite(logs.data[i]!);
-    if (inside && !isClipped && depth.data[i]! * mmPerPlace >= RIM_MM) area += 1 / cosine(i);
+  seen.data.forEach((isSeen, i) => {
+    if (isSeen && depth.data[i]! * mmPerPlace >= RIM_MM) area += 1 / cosine(i);
   });
   return (area * mmPerPlace ** 2) / 100;
 }

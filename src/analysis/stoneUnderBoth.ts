@@ -1,3 +1,4 @@
+import { boxOfPlaces } from '../image/boxOfPlaces';
 import { cropLinear } from '../image/cropLinear';
 import { luminance } from '../image/luminance';
 import type { Photo } from '../image/photo';
@@ -72,7 +73,7 @@ function logsIn(photo: Photo, { mask, toPhoto }: FlawPlanes, place: (at: PixelPo
     place(toPhoto(height, 0)),
     place(toPhoto(height, width)),
   ];
-  const box = boxAround(corners, photo);
+  const box = boxOfPlaces(corners, 1, photo);
   const color = cropLinear(photo, box);
   const light = luminance(color);
   for (let i = 0; i < light.data.length; i++) {
@@ -107,21 +108,6 @@ function meanAt(
     }
   }
   return sum / SAMPLES ** 2;
-}
-
-/** The smallest box inside the photo around some places. */
-function boxAround(places: readonly PixelPoint[], photo: Photo): Box {
-  const within = (at: number, most: number) => Math.min(most, Math.max(0, at));
-  const rows = places.map(([row]) => within(row, photo.heightPx - 2));
-  const columns = places.map(([, column]) => within(column, photo.widthPx - 2));
-  const row = Math.floor(Math.min(...rows));
-  const column = Math.floor(Math.min(...columns));
-  return {
-    row,
-    column,
-    width: Math.min(photo.widthPx, Math.ceil(Math.max(...columns)) + 2) - column,
-    height: Math.min(photo.heightPx, Math.ceil(Math.max(...rows)) + 2) - row,
-  };
 }
 
 /** Slopes of the logarithms on the stone, bounded so that a glint does not outweigh its pattern. */

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { ballChecks } from '../../src/analysis/ballChecks';
+import { rigOf } from '../../src/analysis/locateTray';
 import { photoChecks } from '../../src/analysis/photoChecks';
 import { readBall } from '../../src/analysis/readBall';
 import type { StoneReport } from '../../src/analysis/report';
@@ -29,16 +30,8 @@ const STONES = TRAY_STONES.map(found);
 function check(photo: Photo, stones: readonly StoneReport[] = STONES, pxPerMm: number | null = null) {
   const small = shrinkPhoto(photo, 900);
   const reading = readBall(photo, small, null)!;
-  const { ball, lamp } = reading;
-  const rig = {
-    mmPerPx: pxPerMm === null ? TRAY_BALL_MM / 2 / ball.radiusPx : 1 / pxPerMm,
-    light: { direction: lamp.direction, angularDiameterDeg: lamp.angularDiameterDeg },
-    lampRadiance: lamp.lampRadiance,
-    sourceSlope: lamp.sourceSlope,
-    lampTurnRad: lamp.turnRad,
-    blurPx: lamp.blurPx,
-    lampColor: lamp.color,
-  };
+  const own = rigOf(reading, TRAY_BALL_MM);
+  const rig = pxPerMm === null ? own : { ...own, mmPerPx: 1 / pxPerMm };
   return photoChecks({ photo, small, reading, light: ballChecks(photo, reading), rig, stones });
 }
 

@@ -1,4 +1,5 @@
 import { findStones } from '../../src/analysis/findStones';
+import { rigOf } from '../../src/analysis/locateTray';
 import { type BallReading, readBall } from '../../src/analysis/readBall';
 import { readScene } from '../../src/analysis/readScene';
 import type { Rig, RigScene } from '../../src/analysis/report';
@@ -20,23 +21,15 @@ export interface ReadPhoto {
 export function readPhoto(cv: OpenCv, photo: Photo): ReadPhoto {
   const small = shrinkPhoto(photo, 900);
   const { factor } = small;
-  const { ball, lamp } = readBall(photo, small, null) as BallReading;
+  const reading = readBall(photo, small, null) as BallReading;
+  const { ball, lamp } = reading;
   const inSmall = (at: number) => (at + 0.5) / factor - 0.5;
   const circle = { row: inSmall(ball.row), column: inSmall(ball.column), radiusPx: ball.radiusPx / factor };
   const [x, y] = lamp.direction;
   const side = [x / Math.hypot(x, y), y / Math.hypot(x, y)] as const;
   const pieces = findStones(cv, small.raster, circle, side, LEAST_STONE_PX);
   return {
-    rig: {
-      mmPerPx: BALL_MM / 2 / ball.radiusPx,
-      light: { direction: lamp.direction, angularDiameterDeg: lamp.angularDiameterDeg },
-      lampRadiance: lamp.lampRadiance,
-      sourceSlope: lamp.sourceSlope,
-      lampTurnRad: lamp.turnRad,
-      blurPx: lamp.blurPx,
-      lampColor: lamp.color,
-      scene: readScene(cv, photo, small, pieces, ball),
-    },
+    rig: { ...rigOf(reading, BALL_MM), scene: readScene(cv, photo, small, pieces, ball) },
     sceneIn: (altered) => readScene(cv, altered, shrinkPhoto(altered, 900), pieces, null),
   };
 }
