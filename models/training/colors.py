@@ -8,8 +8,8 @@ PATTERNS = {"plain": 4.5, "bands": 2.2, "breccia": 1.8, "orbs": 2.2, "grains": 2
 
 
 def palette(chance, batch, count=4):
-    """B x count x 3 albedos, 0.01 to 0.85: near each other on some stones, far apart on others; a sixth of the stones black."""
-    black = chance.coin(0.16, batch, 1, 1)
+    """B x count x 3 albedos, 0.01 to 0.85: near each other on some stones, far apart on others; a fifth of the stones black."""
+    black = chance.coin(0.2, batch, 1, 1)
     level = torch.where(black > 0, chance.log_between(0.01, 0.04, batch, 1, 1), chance.log_between(0.04, 0.8, batch, 1, 1))
     level = level * chance.log_between(0.25, 4, batch, count, 1) ** chance.between(0.05, 1.0, batch, 1, 1)
     tint = chance.normal(batch, 1, 3) * chance.between(0, 0.6, batch, 1, 1) + chance.normal(batch, count, 3) * chance.between(0, 0.3, batch, 1, 1)

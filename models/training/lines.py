@@ -2,20 +2,20 @@
 
 import torch
 
-from fields import noise, per_tile, smooth_step
+from fields import PX_PER_MM, noise, per_tile, smooth_step
 from spots import places, taken_at
 
 POINTS = 18
 
 
-def walks(chance, start, length_mm):
-    """Winding paths: B x POINTS points (x, y in mm) from B start points (B x 2)."""
+def walks(chance, start, length_mm, winding):
+    """Paths: B x POINTS points (x, y in mm) from B start points (B x 2); winding: 0 for a straight one, 1 for a crooked one."""
     batch = start.shape[0]
     heading = chance.between(0, 6.2832, batch, 1)
     step = length_mm[:, None] / (POINTS - 1)
     gentle = chance.normal(batch, POINTS - 1) * 0.22
     kinks = chance.normal(batch, POINTS - 1) * 0.95 * chance.coin(0.2, batch, POINTS - 1)
-    angle = heading + (gentle + kinks + chance.normal(batch, 1) * 0.04).cumsum(1)
+    angle = heading + ((gentle + kinks) * winding[:, None] + chance.normal(batch, 1) * 0.04 * winding[:, None]).cumsum(1)
     moves = torch.stack([angle.cos(), angle.sin()], -1) * step[..., None]
     return torch.cat([start[:, None], start[:, None] + moves.cumsum(1)], 1)
 
@@ -66,7 +66,8 @@ def press_fractures(chance, mask, surface, warped, shares):
             start = torch.where(forks[:, None] > 0, branch, start)
             kind = torch.where(forks > 0, torch.minimum(kind_before, torch.ones_like(kind)), kind)
         length = chance.log_between(2, 22, batch)
-        path = walks(chance, start, length)
+        # Veins run straight now and then, as scratches do.
+        path = walks(chance, start, length, 1 - 0.92 * (kind == 2) * chance.coin(0.4, batch))
         branch, kind_before = path[:, POINTS // 2], kind
         width = chance.log_between(0.08, 0.55, batch)
         distance, along = path_distance(path, x, y)
@@ -85,28 +86,36 @@ def press_fractures(chance, mask, surface, warped, shares):
     return out
 
 
-def press_scratches(chance, mask, x, y, share):
-    """Straight shallow scratches, side by side or crossing; returns depth (mm) and where they are."""
+def press_scratches(chance, mask, x, y, on):
+    """Fresh scratches, thinner than a pixel: straight, side by side or crossing.
+
+    on: 1 where a tile may have some, B. Returns the share of each pixel that is groove (0 to 1), the slopes of its walls
+    across it (x and y), and where the grooves are.
+    """
     batch = mask.shape[0]
-    on = chance.coin(share, batch)
-    parallel = chance.coin(0.5, batch)
+    parallel = chance.coin(0.4, batch)
     common = chance.between(0, 3.1416, batch)
-    width = chance.log_between(0.06, 0.25, batch)
-    half = float(x.max())
-    depth = torch.zeros(mask.shape, device=mask.device)
-    place = mask & False
-    for _ in range(8):
-        angle = torch.where(parallel > 0, common + chance.normal(batch) * 0.08, chance.between(0, 3.1416, batch))
+    width = per_tile(chance.log_between(0.012, 0.13, batch))
+    half, pixel = float(x.max()), 1 / PX_PER_MM
+    cover, place = torch.zeros(mask.shape, device=mask.device), mask & False
+    lean = [torch.zeros_like(cover), torch.zeros_like(cover)]
+    wall = per_tile(torch.deg2rad(chance.between(10, 35, batch)).tan())
+    for _ in range(7):
+        angle = torch.where(parallel > 0, common + chance.normal(batch) * 0.1, chance.between(0, 3.1416, batch))
         c, s = per_tile(angle.cos()), per_tile(angle.sin())
         px, py = per_tile(chance.between(-half, half, batch)), per_tile(chance.between(-half, half, batch))
-        reach = per_tile(chance.log_between(1, 15, batch) * on * chance.coin(0.7, batch))
+        reach = per_tile(chance.log_between(1, 8, batch) * on * chance.coin(0.6, batch))
         along, across = c * (x - px) + s * (y - py), -s * (x - px) + c * (y - py)
-        across = across + per_tile(chance.normal(batch) * 0.004) * along**2
+        across = across + per_tile(chance.normal(batch) * 0.005) * along**2
         end = (1 - (along / reach.clamp(min=1e-3)).abs()).clamp(0, 1)
-        u = across.abs() / per_tile(width / 2)
-        depth = torch.maximum(depth, per_tile(width) * 0.16 * (end * 5).clamp(max=1) * (1 - smooth_step(0.0, 1.2, u)))
-        place = place | (across.abs() < (per_tile(width) / 2).clamp(min=0.1)) & (end > 0.02)
-    return depth, place & mask
+        wide = width * (end * 5).clamp(max=1) * (1 + 0.3 * (along * 9 + px).sin())
+        share = ((wide / 2 + pixel / 2 - across.abs()) / pixel).clamp(min=0)
+        share = torch.minimum(share, (wide / pixel).clamp(max=1)) * (reach > 0)
+        deeper = share > cover
+        cover = torch.where(deeper, share, cover)
+        lean = [torch.where(deeper, wall * part, old) for part, old in zip((-s, c), lean)]
+        place = place | (across.abs() < (wide / 2).clamp(min=0.1)) & (end > 0.02) & (reach > 0)
+    return torch.where(mask, cover, 0), lean, place & mask
 
 
 def grinding_marks(chance, batch, x, y, share):
@@ -132,7 +141,7 @@ def bite_chips(chance, height, mask, surface, x, y, share):
         index = places(chance, shoulder, 1)
         px, py, pz, gx, gy, nz = (taken_at(f, index)[:, 0] for f in (x, y, height, zx, zy, cosine))
         size = per_tile(chance.log_between(2.4, 8.5, batch))
-        deep = size * per_tile(chance.between(0.16, 0.4, batch))
+        deep = size * per_tile(chance.between(0.1, 0.4, batch))
         radius = (size**2 / 4 + deep**2) / (2 * deep)
         lift = radius - deep
         cx, cy, cz = px - gx * nz * lift, py - gy * nz * lift, pz + nz * lift

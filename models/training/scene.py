@@ -37,9 +37,11 @@ def painted(chance, batch, grid, height, spots, lines, frost, broken, alpha):
     """Albedo and roughness of everything, with dirt, residue, specks and wet film."""
     x, y = grid
     color = stone_colors(chance, batch, x, y, height)
-    floor = torch.maximum(spots["floor"], torch.maximum(lines["floor"], broken.float()))
+    broken = broken.float()
+    floor = torch.maximum(spots["floor"], torch.maximum(lines["floor"], broken))
     paler = torch.full((batch, 3), 0.46, device=color.device)
     color = mixed(color, floor * per_tile(chance.between(0, 0.3, batch)), paler)
+    color = mixed(color, broken * per_tile(chance.between(-0.2, 0.4, batch)).clamp(min=0), paler)
     color = mixed(color, torch.maximum(frost, spots["bruise"]) * per_tile(chance.between(-0.05, 0.5, batch)).clamp(min=0), paler)
     specks = palette(chance, batch, 8)
     dark = chance.coin(0.65, batch, 8, 1)
@@ -66,7 +68,7 @@ def labels_of(mask, spots, lines, scratched, frost, bitten, alpha, contrast):
     frosted = ((frost > 0.5) & smooth) | spots["bruiseLabel"] & smooth
     unsure = ((frost > 0.05) & ~(frost > 0.5)) | ((frost > 0.05) & ~smooth) | (spots["bruise"] > 0.05) & ~smooth
     target[frosted] = FROSTED
-    shown = scratched & (contrast > 0.05)
+    shown = scratched & (contrast > 0.08)
     unsure = unsure | (scratched & ~shown)
     target[shown] = A_SCRATCH
     target[bitten] = A_CHIP
@@ -120,13 +122,13 @@ def draw_stones(chance, batch, size=256):
     height, mask = stone_shape(chance, batch, x, y)
     sound = surface_of(height)
     alpha = chance.log_between(0.005, 0.5, batch)
-    alpha = torch.where(chance.coin(0.35, batch) > 0, chance.between(0.2, 0.5, batch), alpha)
-    bitten_height, bitten, faint = bite_chips(chance, height, mask, sound, x, y, 0.28)
+    alpha = torch.where(chance.coin(0.42, batch) > 0, chance.between(0.2, 0.5, batch), alpha)
+    bitten_height, bitten, faint = bite_chips(chance, height, mask, sound, x, y, 0.32)
     warped = warped_grid(chance, batch, x, y)
     spots = press_spots(chance, height, mask, sound, x, y, warped, [0.08, 0.47, 0.41, 0.04])
     lines = press_fractures(chance, mask, sound, warped, (0.24, 0.07))
     frost, bumps = frosting(chance, mask, x, y)
-    scratch, scratched = press_scratches(chance, mask, x, y, 0.25)
+    scratch = press_scratches(chance, mask, x, y, chance.coin(0.32, batch) * (alpha < 0.25))
     upright = 1 / surface_of(bitten_height)[2].clamp(min=0.3)
     rough = torch.maximum(frost, torch.maximum(spots["bruise"], 0.4 * spots["floor"]))
     ground = bumps * noise(chance, x, y, chance.log_between(0.25, 0.9, batch), 2) * rough
@@ -143,9 +145,23 @@ def draw_stones(chance, batch, size=256):
     sky = sky_seen(pressed)
     # Light thrown from wall to wall fills a pit in a pale stone.
     sky = sky + (1 - sky) * 0.7 * albedo.mean(1)
-    return {"grid": (x, y), "pressed": pressed, "scratch": torch.where(mask, scratch, 0), "albedo": albedo, "tray": tray,
+    return {"grid": (x, y), "pressed": pressed, "scratch": scratch[:2], "albedo": albedo, "tray": tray,
             "spread": torch.where(mask, spread, 0.9), "sky": sky, "mask": mask, "alpha": alpha,
-            "parts": (spots, lines, scratched, frost, bitten)}
+            "parts": (spots, lines, scratch[2], frost, bitten)}
+
+
+def scratched_light(chance, light, scratch, surface, rest):
+    """The light with grooves in it: their walls lean to both sides and are rough, whatever the polish around them."""
+    cover, lean = scratch
+    albedo, spread, *others = rest
+    batch = cover.shape[0]
+    albedo = mixed(albedo, per_tile(chance.between(0, 0.3, batch)).expand_as(cover), torch.full((batch, 3), 0.46, device=cover.device))
+    spread = torch.maximum(spread, per_tile(chance.between(0.2, 0.4, batch)))
+    groove = 0
+    for side in (-1, 1):
+        zx, zy = surface[0] + side * lean[0], surface[1] + side * lean[1]
+        groove = groove + shade((zx, zy, (1 + zx**2 + zy**2).rsqrt()), albedo, spread, *others) / 2
+    return light + cover[:, None] * (groove - light)
 
 
 @torch.no_grad()
@@ -160,7 +176,7 @@ def photograph_stones(chance, stones):
     seen = lamp_seen(pressed, lamp) * neighbor_shadow(chance, batch, *stones["grid"])
     rest = (stones["albedo"], stones["spread"], lamp, seen, stones["sky"], stones["tray"])
     before = shade(surface_of(pressed), *rest)
-    light = shade(surface_of(pressed - stones["scratch"]), *rest)
+    light = scratched_light(chance, before, stones["scratch"], surface_of(pressed), rest)
     contrast = (light - before).mean(1).abs() / (before.mean(1) + 0.02)
     contrast = F.max_pool2d(contrast[:, None], 3, 1, 1)[:, 0]
     target, weight = labels_of(mask, *stones["parts"], stones["alpha"], contrast)

@@ -1,5 +1,6 @@
 """What the drawn tiles promise. Run: python -m unittest test_data (in this folder; seconds on one core)."""
 
+import math
 import unittest
 
 import numpy as np
@@ -10,7 +11,7 @@ from chance import Chance
 from colors import unrolled
 from fields import grid_mm
 from light import draw_lamp, lamp_seen, lobe_share, shade, sky_seen
-from lines import grinding_marks
+from lines import grinding_marks, press_scratches
 from scene import CLASSES, draw_batch
 from shape import stone_shape, surface_of
 from spots import press_spots
@@ -44,6 +45,21 @@ class Data(unittest.TestCase):
             slopes = np.stack([g.ravel() for g in np.gradient(height[k].numpy())])
             small, large = np.linalg.eigvalsh(slopes @ slopes.T)
             self.assertLess(small, 0.25 * large)
+
+    def test_scratches_lie_on_their_tiles_only_and_brighten_no_more_than_they_cover(self):
+        chance = Chance(12, "cpu")
+        x, y = (v.expand(6, -1, -1) for v in grid_mm(128, "cpu"))
+        mask = torch.ones_like(x, dtype=torch.bool)
+        on = torch.tensor([1.0, 1, 1, 1, 0, 0])
+        cover, lean, place = press_scratches(chance, mask, x, y, on)
+        self.assertEqual(float(cover[4:].max()), 0)
+        self.assertGreater(float(cover[:4].max()), 0.05)
+        self.assertLessEqual(float(cover.max()), 1)
+        self.assertTrue(bool((cover[place == 0] < 0.6).all()))
+        # Walls lean 10 to 35 degrees.
+        steep = torch.hypot(*lean)[cover > 0]
+        self.assertGreaterEqual(float(steep.min()), math.tan(math.radians(10)) - 1e-4)
+        self.assertLessEqual(float(steep.max()), math.tan(math.radians(35)) + 1e-4)
 
     def test_the_lamp_is_not_told_on_about_a_seventh_of_the_tiles(self):
         told = torch.cat([draw_batch(Chance(20 + k), 16, 64)[0][:, 4:6, 0, 0].abs().sum(1) for k in range(8)])

@@ -36,17 +36,17 @@ def soft_targets(target, weight):
 
 
 def loss_of(scores, target, weight):
-    """Weighted cross-entropy, and soft Dice of pit, fracture and chip over the batch."""
+    """Weighted cross-entropy, and soft Dice of pit, fracture, chip and scratch over the batch."""
     shares, weight = soft_targets(target, weight)
     logs = scores.float().log_softmax(1)
     lean = torch.tensor(CLASS_WEIGHTS, device=scores.device).view(1, -1, 1, 1)
     entropy = -(shares * lean * logs).sum(1) * weight
     entropy = entropy.sum() / weight.sum().clamp(min=1)
-    guess = logs[:, 1:4].exp() * weight[:, None]
-    truth = shares[:, 1:4] * weight[:, None]
-    both = (guess * shares[:, 1:4]).sum((0, 2, 3))
+    guess = logs[:, 1:5].exp() * weight[:, None]
+    truth = shares[:, 1:5] * weight[:, None]
+    both = (guess * shares[:, 1:5]).sum((0, 2, 3))
     dice = 1 - (2 * both + 1) / (guess.sum((0, 2, 3)) + truth.sum((0, 2, 3)) + 1)
-    return entropy * 4 + 0.3 * dice.mean()
+    return entropy * 4 + 0.1 * dice.sum()
 
 
 def turned(planes, target, weight, k):

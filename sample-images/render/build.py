@@ -19,6 +19,7 @@ from focal_length import focal_length_exif
 from labels import label_picture
 from layout import ball_cloud, layout
 from scenes import RECIPES, draw_scene, turned
+from scratches import add_scratches, scratch_material
 from setting import add_ball, add_camera, add_fill, add_lamp, add_tray, empty_scene
 from stones import flawed_skin, material_of, stone_object
 from truth import photo_truth
@@ -35,10 +36,11 @@ def arguments():
     parser.add_argument("--samples", type=int, default=128, help="paths a pixel")
     parser.add_argument("--width", type=int, default=1800, help="pixels; the height is two thirds of it")
     parser.add_argument("--lamp-turn", type=float, default=0, help="degrees the lamp is carried around the tray; nothing else moves")
+    parser.add_argument("--unscratched", action="store_true", help="leaves the scratches out of the picture, not out of the truth file")
     return parser.parse_args(sys.argv[sys.argv.index("--") + 1:])
 
 
-def fill_tray(blend, scene, view):
+def fill_tray(blend, scene, view, unscratched=False):
     """Builds every stone, lays all out and puts them and the ball in the tray; returns the built stones and the ball's center."""
     built = []
     for stone in scene["stones"]:
@@ -48,6 +50,11 @@ def fill_tray(blend, scene, view):
     places = layout(clouds, view, scene["rng"], scene["touching"])
     for label, (b, (x, y)) in enumerate(zip(built, places), 1):
         material, b["index"] = material_of(b["stone"], f"stone {label}")
+        if b["stone"].get("scratches"):
+            scratches, more = add_scratches(b["skin"], b["stone"]["scratches"])
+            if not unscratched:
+                scratch_material(material, *scratches)
+            b["flaws"] += more
         thing = stone_object(blend, f"stone {label}", b["skin"], b.pop("triangles"), material, label)
         thing.location = b["shift"] = (x, y, 0)
     return built, add_ball(blend, *places[-1])
@@ -63,7 +70,7 @@ def build(options):
     add_camera(blend, view.distance_mm, scene["viewMm"])
     add_fill(blend, scene["fill"])
     add_tray(blend, scene["tray"])
-    built, ball_at = fill_tray(blend, scene, view)
+    built, ball_at = fill_tray(blend, scene, view, options.unscratched)
     add_lamp(blend, scene["lamp"], ball_at)
     os.makedirs(options.out, exist_ok=True)
     base = os.path.join(options.out, options.name)

@@ -3,6 +3,7 @@
 import numpy as np
 
 from bodies import BODIES
+from scratches import draw_scratches
 from setting import BALL_INDEX, fresnel0
 
 ALL = list(BODIES)
@@ -17,6 +18,9 @@ RECIPES = {
                 pits=(0, 3), fractures=(0, 1), chips=(0, 1), specks=(0, 5), clean=0.35, view=200, touching=1),
     "polished": dict(step="polish", stones=(10, 12), length=(16, 32), alpha=(0.006, 0.06), floor=0.45, laggards=2,
                      pits=(0, 1), fractures=(0, 1), chips=(0, 0), specks=(0, 5), clean=0.6, view=195, touching=0),
+    "scratched": dict(step="polish", stones=(10, 12), length=(16, 32), alpha=(0.006, 0.06), floor=0.45, laggards=0,
+                      pits=(0, 1), fractures=(0, 1), chips=(0, 0), specks=(0, 5), clean=0.6, view=195, touching=0,
+                      scratches=7, unscratched=0.5),
     "close-up": dict(step="prepolish", stones=(2, 2), length=(26, 34), alpha=(0.02, 0.09), floor=0.45, laggards=0,
                      pits=(2, 5), fractures=(1, 1), chips=(0, 1), specks=(2, 5), clean=0, view=88, touching=0),
 }
@@ -40,6 +44,7 @@ def draw_stone(rng, recipe, body, alpha, form):
         "pits": [float(np.exp(rng.uniform(np.log(0.45), np.log(2.4)))) for _ in range(count("pits"))],
         "specks": [float(np.exp(rng.uniform(np.log(0.4), np.log(1.9)))) for _ in range(count("specks"))],
         "seed": int(rng.integers(1 << 30)),
+        **({"scratches": draw_scratches(rng, recipe, length)} if "scratches" in recipe else {}),
     }
 
 

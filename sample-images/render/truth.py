@@ -9,7 +9,7 @@ from setting import BALL_INDEX, BALL_MM
 
 # A flaw counts as visible when its face is turned less than this from the camera. Chips sit on the shoulder
 # by nature and are broad, so they count further round.
-VISIBLE_DEG = {"pit": 60, "fracture": 60, "chip": 75}
+VISIBLE_DEG = {"pit": 60, "fracture": 60, "scratch": 60, "chip": 75}
 
 
 def place(view, skin, vertex, shift):
@@ -33,7 +33,7 @@ def stone_truth(view, labels, label, built):
     for flaw in built["flaws"]:
         row, column = place(view, skin, flaw["at"], shift)
         entry = {"kind": flaw["kind"], "row": row, "column": column}
-        entry |= {k: flaw[k] for k in ("diameterMm", "lengthMm", "widthMm", "depthMm") if k in flaw}
+        entry |= {k: flaw[k] for k in ("diameterMm", "lengthMm", "widthMm", "depthMm", "grit") if k in flaw}
         if "path" in flaw:
             entry["path"] = [place(view, skin, vertex, shift) for vertex in flaw["path"]]
         entry["visible"] = is_visible(view, skin, flaw, shift, labels, label)

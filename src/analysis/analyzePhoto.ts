@@ -1,6 +1,7 @@
 import { warning } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { BALL_INDEX } from '../measure/ballLamp';
+import { whiteFacing } from '../measure/bodyReflectance';
 import type { HighlightLight } from '../measure/highlightScene';
 import { lampSeenFrom, type SeenLamp } from '../measure/lampSeenFrom';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
@@ -126,6 +127,7 @@ async function measureStone(
     mmPerPx: rig.mmPerPx,
     lampXy: held.isMoved ? [0, 0] : [rig.light.direction[0], rig.light.direction[1]],
     second: held.isMoved ? null : scene.second,
+    white: held.isMoved ? null : whiteFacing(rig.lampRadiance, rig.sourceSlope, light.half[2]),
   });
   return {
     id,

@@ -176,6 +176,8 @@ export interface FlawReport {
   readonly diameterMm?: number;
   /** Fractures and scratches: length along the flaw, foreshortening undone. */
   readonly lengthMm?: number;
+  /** Scratches: width of the groove by the light that it adds; good to a factor of two or three. Left out where it adds none. */
+  readonly widthMm?: number;
   /** Fractures and scratches: the line itself, end to end. */
   readonly path?: readonly PixelPoint[];
   /** 0 to 1. */

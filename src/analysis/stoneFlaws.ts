@@ -14,6 +14,7 @@ import { flawShares } from './flawShares';
 import { jointShares } from './jointShares';
 import type { FlawReport, PixelPoint } from './report';
 import type { SecondLamp } from './secondLamp';
+import { stoneScratches } from './stoneScratches';
 import { stoneUnderBoth } from './stoneUnderBoth';
 
 /** Flaws of one stone, and how much of its surface was looked at. */
@@ -32,6 +33,8 @@ export interface FlawScene {
   readonly lampXy: readonly [number, number];
   /** A second photo with the lamp elsewhere; left out when there is none. */
   readonly second?: SecondLamp | null | undefined;
+  /** Light that a white surface facing the lamp sends back, linear; null or left out when nobody knows. */
+  readonly white?: number | null | undefined;
 }
 
 export type Kind = 'pit' | 'fracture' | 'chip';
@@ -56,7 +59,7 @@ const PATH_STEP = 3;
 const FULL_SHARE = 0.5;
 
 /**
- * Finds pits, fractures and chips on one stone with the flaw network.
+ * Finds pits, fractures, chips and scratches on one stone with the flaw network.
  *
  * @returns Flaws, the surest first, none below a confidence of 0.1.
  */
@@ -65,10 +68,15 @@ export async function stoneFlaws({ cv, flawNet }: Engines, scene: FlawScene): Pr
   const shares = await flawShares(flawNet, planes);
   const depth = distanceToEdge(cv, planes.mask);
   const { second, photo, outline, lampXy } = scene;
-  if (!second) return readFlaws(planes, shares, depth, lampXy, null);
+  const scratches = stoneScratches(planes, shares, scene, domeCosine(depth));
+  const withScratches = ({ flaws, inspectedCm2 }: StoneFlaws): StoneFlaws => ({
+    flaws: [...flaws, ...scratches].sort((a, b) => b.confidence - a.confidence),
+    inspectedCm2,
+  });
+  if (!second) return withScratches(readFlaws(planes, shares, depth, lampXy, null));
   const joint = await jointShares(cv, flawNet, planes, shares, outline, second);
   const confirm = confirmByLamp(cv, planes, joint, stoneUnderBoth(cv, photo, planes, lampXy, second));
-  return readFlaws(planes, joint, depth, lampXy, confirm);
+  return withScratches(readFlaws(planes, joint, depth, lampXy, confirm));
 }
 
 /** A flaw while it is being judged, in the network's places. */

@@ -1,6 +1,7 @@
 import { analyzeShots } from '../analysis/analyzeShots';
 import type { AnalysisOptions } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
+import { contamination } from '../grading/contamination';
 import { gradeStone, type StoneGrade } from '../grading/gradeStone';
 import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
@@ -45,7 +46,8 @@ export async function gradeFile(
     const report = await analyzeShots(shots, { ballMm, ballAt, rig }, engines, () => {}, moved);
     const settings = { step, material, limits: null, mmPerPx: report.mmPerPx };
     const grades = report.stones.map((stone) => gradeStone(stone, settings));
-    return { entry: gradedEntry(paths, report, grades), photo, report, grades };
+    const scratched = contamination(report.stones, step, null);
+    return { entry: gradedEntry(paths, report, grades, scratched), photo, report, grades };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return { entry: refusedEntry(paths, error), photo: null, report: null, grades: null };

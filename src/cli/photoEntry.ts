@@ -8,6 +8,7 @@ import type {
   StoneReport,
   WavinessReport,
 } from '../analysis/report';
+import type { Contamination } from '../grading/contamination';
 import type { Gloss } from '../grading/gloss';
 import type { StoneGrade } from '../grading/gradeStone';
 import { type ShineFigures, shineFigures } from '../grading/shineFigures';
@@ -29,6 +30,8 @@ export interface PhotoEntry {
   readonly exposureRatios: readonly number[] | null;
   /** Stones and ball found in a second photo with the lamp elsewhere, and the tray's turn in degrees; null without one. */
   readonly lampMoved: PhotoReport['lampMoved'] | null;
+  /** What fresh scratches tell of the batch; null when there are none, or the step itself scratches. */
+  readonly contamination: Contamination | null;
 }
 
 export interface StoneEntry {
@@ -73,12 +76,18 @@ export type GlossEntry = Pick<
 type Files = readonly [string, ...string[]];
 
 /** The entry of a photo that was graded; `grades` has one grade per stone, in the same order. */
-export function gradedEntry(files: Files, report: PhotoReport, grades: readonly StoneGrade[]): PhotoEntry {
+export function gradedEntry(
+  files: Files,
+  report: PhotoReport,
+  grades: readonly StoneGrade[],
+  contamination: Contamination | null,
+): PhotoEntry {
   const { warnings, widthPx, heightPx, mmPerPx, ball, light, stones } = report;
   const entries = stones.map((stone, i) => stoneEntry(stone, grades[i]!));
   const measured = { warnings, widthPx, heightPx, mmPerPx, ball, light, stones: entries };
   const shots = { exposures: files, exposureRatios: report.exposureRatios ?? [1] };
-  return { file: files[0], refused: null, ...measured, ...shots, lampMoved: report.lampMoved ?? null };
+  const lampMoved = report.lampMoved ?? null;
+  return { file: files[0], refused: null, ...measured, ...shots, lampMoved, contamination };
 }
 
 /** The entry of a photo that was refused: nothing was measured. */
@@ -93,6 +102,7 @@ export function refusedEntry(files: Files, { code, message }: Refusal): PhotoEnt
     stones: [],
     ...shots,
     lampMoved: null,
+    contamination: null,
   };
 }
 

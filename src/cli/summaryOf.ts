@@ -1,7 +1,7 @@
 import type { PhotoEntry } from './photoEntry';
 
 /** A photo's result in a few lines for a person: how many stones there are of each verdict, and which. */
-export function summaryOf({ file, refused, warnings, stones }: PhotoEntry): string {
+export function summaryOf({ file, refused, warnings, stones, contamination }: PhotoEntry): string {
   if (refused) return `${file}: refused (${refused.code}). ${refused.message}`;
   const idsOf = new Map<string, number[]>();
   for (const { id, verdict } of stones) idsOf.set(verdict.action, [...(idsOf.get(verdict.action) ?? []), id]);
@@ -10,6 +10,7 @@ export function summaryOf({ file, refused, warnings, stones }: PhotoEntry): stri
   return [
     `${file}: ${stones.length} ${stones.length === 1 ? 'stone' : 'stones'}`,
     ...verdicts,
+    ...(contamination ? [`  scratches: ${contamination.sentence}`] : []),
     ...notes,
   ].join('\n');
 }

@@ -3,7 +3,8 @@ import type { FlawTallies, FlawTally } from './flawTally';
 import type { StepLimits } from './limits';
 import type { Action, Opinion } from './opinion';
 import { plainNumber } from './plainNumber';
-import { STEP_FACTS, STEPS, type Step } from './steps';
+import { backTo, scratchOrigin, wayBack } from './scratchOrigin';
+import { STEP_FACTS, type Step } from './steps';
 
 /**
  * What the flaws of a stone say about it. No opinion means that they are within every limit.
@@ -82,10 +83,15 @@ function chips({ chip }: FlawTally, step: Step, limits: StepLimits, again: Actio
 
 function scratches({ scratch }: FlawTally, step: Step, limits: StepLimits): Opinion[] {
   if (limits.maxScratches === null || scratch.count <= limits.maxScratches) return [];
-  const before = STEPS[Math.max(0, STEPS.indexOf(step) - 1)] ?? step;
   const found = scratch.count === 1 ? 'One fresh scratch' : `${scratch.count} fresh scratches`;
-  const errand = `Wash out stones and barrel, and go back to the ${STEP_FACTS[before].title.toLowerCase()} step.`;
-  return [{ action: 'repeat', reason: `${found}: coarser grit may have got in. ${errand}` }];
+  const width = scratch.usualWidthMm;
+  const origin = width === null ? null : scratchOrigin(width);
+  const why =
+    width === null || origin === null
+      ? 'coarser grit may have got in'
+      : `about ${plainNumber(width)} mm wide, as loose ${STEP_FACTS[origin].grit} leaves them`;
+  const errand = `Wash out stones and barrel, and ${wayBack(backTo(origin, step), step)}.`;
+  return [{ action: 'repeat', reason: `${found}: ${why}. ${errand}` }];
 }
 
 const PITS_HOLD_GRIT = 'Pits hold grit that would scratch the batch.';

@@ -8,6 +8,8 @@ export interface KindTally {
   readonly largestMm: number;
   /** Diameters or lengths added up, mm. */
   readonly totalMm: number;
+  /** Median width, mm; null where none was measured, as on anything but scratches. */
+  readonly usualWidthMm: number | null;
 }
 
 export type FlawTally = Readonly<Record<MeasuredFlaw['kind'], KindTally>>;
@@ -47,11 +49,16 @@ export function flawTally(stone: MeasuredStone, limits: Pick<StepLimits, 'minFla
 
 function tally(flaws: readonly MeasuredFlaw[]): FlawTally {
   const ofKind = (kind: MeasuredFlaw['kind']): KindTally => {
-    const sizes = flaws.filter((flaw) => flaw.kind === kind).map(sizeMm);
+    const own = flaws.filter((flaw) => flaw.kind === kind);
+    const sizes = own.map(sizeMm);
+    const widths = own
+      .flatMap(({ widthMm }) => (widthMm === undefined ? [] : [widthMm]))
+      .sort((a, b) => a - b);
     return {
       count: sizes.length,
       largestMm: Math.max(0, ...sizes),
       totalMm: sizes.reduce((sum, size) => sum + size, 0),
+      usualWidthMm: widths[widths.length >> 1] ?? null,
     };
   };
   return {

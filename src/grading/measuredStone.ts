@@ -35,6 +35,8 @@ export interface MeasuredFlaw {
   readonly kind: 'pit' | 'fracture' | 'chip' | 'scratch';
   readonly diameterMm?: number;
   readonly lengthMm?: number;
+  /** Scratches: width of the groove, good to a factor of two or three. */
+  readonly widthMm?: number;
   /** 0 to 1. */
   readonly confidence: number;
 }

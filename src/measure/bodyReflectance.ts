@@ -41,11 +41,21 @@ export function bodyReflectance(
   }
   if (own.length < FEWEST_PIXELS) return null;
   own.sort((a, b) => a - b);
-  const cosTheta = light.half[2];
-  const t = light.sourceSlope ** 2 * cosTheta;
-  const solidAngle = (4 * Math.PI * t) / (1 + t);
-  const white = (light.lampRadiance * solidAngle * cosTheta) / Math.PI;
+  const white = whiteFacing(light.lampRadiance, light.sourceSlope, light.half[2]) * light.half[2];
   return Math.min(1, Math.max(0, own[own.length >> 1]! / white));
+}
+
+/**
+ * Light that a white surface facing the lamp sends back.
+ *
+ * @param lampRadiance - Radiance L of the lamp's image in a perfect mirror.
+ * @param sourceSlope - Half-vector radius of the lamp.
+ * @param cosTheta - Cosine of half the angle between lamp and camera.
+ * @returns L Ω / π, in the unit of the radiance.
+ */
+export function whiteFacing(lampRadiance: number, sourceSlope: number, cosTheta: number): number {
+  const t = sourceSlope ** 2 * cosTheta;
+  return (4 * lampRadiance * t) / (1 + t);
 }
 
 function luminanceAt({ data, width }: Raster, row: number, column: number): number {

@@ -24,6 +24,16 @@ function corners(x: number, y: number, halfX: number, halfY: number): string {
   );
 }
 
+/** A line on either side of a scratch, along it. */
+function alongside(path: readonly (readonly [number, number])[], gap: number): string {
+  const [[row, column], [endRow, endColumn]] = [path[0]!, path.at(-1)!];
+  const length = Math.hypot(endRow - row, endColumn - column) || 1;
+  const [x, y] = [(-gap * (endRow - row)) / length, (gap * (endColumn - column)) / length].map(Math.round);
+  const line = (sign: 1 | -1) =>
+    `M${Math.round(column) + sign * x!} ${Math.round(row) + sign * y!}L${Math.round(endColumn) + sign * x!} ${Math.round(endRow) + sign * y!}`;
+  return line(1) + line(-1);
+}
+
 /** Middle and half sides of the box around a line, in whole pixels. */
 function boxOf(path: readonly (readonly [number, number])[], least: number, margin: number) {
   const rows = path.map(([row]) => row);
@@ -38,7 +48,7 @@ function boxOf(path: readonly (readonly [number, number])[], least: number, marg
 const SMALLEST_DOTS = 16;
 
 /**
- * Marks flaws by kind: pit ringed, chip in a diamond, fracture between four corners, scratch between two lines;
+ * Marks flaws by kind: pit ringed, chip in a diamond, fracture between four corners, scratch between two lines along it;
  * each with its number in the list.
  *
  * @param flaws - Flaws of one stone.
@@ -59,7 +69,12 @@ export function flawMarks(
       const half = Math.round((Math.max(SMALLEST_DOTS * pxPerDot, sizePx + 6 * pxPerDot) / 2) * 10) / 10;
       const around = flaw.path && boxOf(flaw.path, (SMALLEST_DOTS * pxPerDot) / 2, 3 * pxPerDot);
       const { x, y, halfX } = around ?? { x: Math.round(flaw.column), y: Math.round(flaw.row), halfX: half };
-      const outline = around ? corners(x, y, halfX, around.halfY) : SHAPES[flaw.kind](x, y, half);
+      const outline =
+        flaw.path && flaw.kind === 'scratch'
+          ? alongside(flaw.path, 7 * pxPerDot)
+          : around
+            ? corners(x, y, halfX, around.halfY)
+            : SHAPES[flaw.kind](x, y, half);
       const shape = `<path d="${outline}"/>`;
       const heightPx = 10 * pxPerDot;
       const label = String(index + 1);

@@ -1,4 +1,5 @@
 import type { PhotoReport } from '../analysis/report';
+import { type Contamination, contamination } from '../grading/contamination';
 import { gradeStone, type StoneGrade } from '../grading/gradeStone';
 import type { Settings } from './settings';
 
@@ -6,6 +7,8 @@ import type { Settings } from './settings';
 export interface GradedPhoto {
   readonly report: PhotoReport;
   readonly grades: readonly StoneGrade[];
+  /** What fresh scratches tell of the batch; null when there are none, or the step itself scratches. */
+  readonly contamination: Contamination | null;
 }
 
 type Choices = Pick<Settings, 'step' | 'material' | 'limits'>;
@@ -26,7 +29,7 @@ export function gradePhoto(report: PhotoReport, choices: Choices): GradedPhoto {
   const grades = report.stones.map((stone) =>
     gradeStone(stone, { step, material, limits, mmPerPx: report.mmPerPx }),
   );
-  const graded = { report, grades };
+  const graded = { report, grades, contamination: contamination(report.stones, step, limits) };
   last.set(report, { choices: { step, material, limits }, graded });
   return graded;
 }

@@ -16,8 +16,8 @@ export interface StoneFlawMatch {
   readonly chip: KindMatch;
 }
 
-/** Smaller flaws are asked for by nobody, mm: diameter, length, diameter. */
-const ASKED_MM = { pit: 0.6, fracture: 2, chip: 1.2 } as const;
+/** Smaller flaws are asked for by nobody, mm: diameter, length, diameter, length. */
+const ASKED_MM = { pit: 0.6, fracture: 2, chip: 1.2, scratch: 2 } as const;
 /** A pit's claim lies within the true radius, or this, mm; a chip's likewise. */
 const NEAR_MM = { pit: 0.5, chip: 1 } as const;
 /** A fracture is found where a claim runs within the first distance along this share of it; a claim is invented when less than that share of it runs within the second, mm. */
@@ -95,7 +95,12 @@ function matchChips(claims: readonly FlawReport[], truths: readonly TrueFlaw[], 
   };
 }
 
-function matchLines(claims: readonly FlawReport[], truths: readonly TrueFlaw[], mmPerPx: number): KindMatch {
+/** Compares claimed lines with true ones; a line may be claimed in pieces. */
+export function matchLines(
+  claims: readonly FlawReport[],
+  truths: readonly TrueFlaw[],
+  mmPerPx: number,
+): KindMatch {
   const lineOf = (flaw: { path?: readonly (readonly [number, number])[] | undefined } & Place) =>
     dense(flaw.path ?? [[flaw.row, flaw.column]], POINT_MM / mmPerPx);
   const shareNear = (line: readonly Place[], others: readonly Place[], mm: number) =>
@@ -119,7 +124,7 @@ function matchLines(claims: readonly FlawReport[], truths: readonly TrueFlaw[], 
     invented: claimed
       .filter(
         ({ claim, line }) =>
-          (claim.lengthMm ?? 0) >= ASKED_MM.fracture && shareNear(line, all, LINE.ownMm) < LINE.share,
+          (claim.lengthMm ?? 0) >= ASKED_MM[claim.kind] && shareNear(line, all, LINE.ownMm) < LINE.share,
       )
       .map(({ claim }) => claim),
     right: hits.length,

@@ -31,11 +31,14 @@ export interface TrueStone {
 }
 
 export interface TrueFlaw {
-  readonly kind: 'pit' | 'fracture' | 'chip';
+  readonly kind: 'pit' | 'fracture' | 'chip' | 'scratch';
   readonly row: number;
   readonly column: number;
   readonly diameterMm?: number;
   readonly lengthMm?: number;
+  /** Scratches: width of the groove, and the step whose grit cut it. */
+  readonly widthMm?: number;
+  readonly grit?: Step;
   readonly path?: readonly (readonly [number, number])[];
   readonly visible: boolean;
 }

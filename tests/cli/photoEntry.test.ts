@@ -8,13 +8,13 @@ import { inventedReport } from '../helpers/inventedReport';
 const report = { ...inventedReport(), warnings: [warning('blurred')] };
 const settings = { step: 'fine', material: 'agate', limits: null } as const;
 const grades = report.stones.map((stone) => gradeStone(stone, settings));
-const entry = gradedEntry(['tray.jpg'], report, grades);
+const entry = gradedEntry(['tray.jpg'], report, grades, null);
 
 it('writes exactly the names other programs rely on', () => {
   const { photos, ...around } = JSON.parse(jsonOf([entry]));
   expect(around).toEqual({ schema: 1 });
   const photo =
-    'file refused warnings widthPx heightPx mmPerPx ball light stones exposures exposureRatios lampMoved'.split(
+    'file refused warnings widthPx heightPx mmPerPx ball light stones exposures exposureRatios lampMoved contamination'.split(
       ' ',
     );
   expect(Object.keys(photos[0])).toEqual(photo);
@@ -40,7 +40,7 @@ it('tells waviness and dull patches apart from gloss, null where the photo does 
   const skin = { waviness, dullPatches: [{ row: 1, column: 2, areaMm2: 0.1, share: 0 }] };
   const stones = report.stones.map((stone, i) => (i === 0 ? { ...stone, skin } : stone));
   const again = stones.map((stone) => gradeStone(stone, settings));
-  const [first, second] = gradedEntry(['tray.jpg'], { ...report, stones }, again).stones;
+  const [first, second] = gradedEntry(['tray.jpg'], { ...report, stones }, again, null).stones;
   expect([first!.waviness, first!.dullPatches]).toEqual([skin.waviness, skin.dullPatches]);
   expect([second!.waviness, second!.dullPatches]).toEqual([null, null]);
 });
@@ -51,7 +51,7 @@ it('gives image clarity for each comb, and contrast only where the stone itself 
       ...stone,
       highlight: stone.highlight && { ...stone.highlight, bodyReflectance },
     }));
-    return gradedEntry(['tray.jpg'], { ...report, stones }, grades).stones[0]!.gloss!;
+    return gradedEntry(['tray.jpg'], { ...report, stones }, grades, null).stones[0]!.gloss!;
   });
   expect(seen!.imageClarity.map(({ combMm }) => combMm)).toEqual([0.125, 0.25, 0.5, 1, 2]);
   expect(seen!.contrast).toBeGreaterThan(0);
@@ -73,7 +73,7 @@ it('gives a refused photo a code, a sentence, no numbers and no stones', () => {
 });
 
 it('names all shots of a scene and the light in each', () => {
-  const merged = gradedEntry(['a.jpg', 'b.jpg'], { ...report, exposureRatios: [1, 0.25] }, grades);
+  const merged = gradedEntry(['a.jpg', 'b.jpg'], { ...report, exposureRatios: [1, 0.25] }, grades, null);
   expect(merged).toMatchObject({ file: 'a.jpg', exposures: ['a.jpg', 'b.jpg'], exposureRatios: [1, 0.25] });
   expect(entry).toMatchObject({ exposures: ['tray.jpg'], exposureRatios: [1] });
   const refused = refusedEntry(['a.jpg', 'b.jpg'], new Refusal('exposures-differ-in-size'));

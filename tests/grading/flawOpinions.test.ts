@@ -72,6 +72,19 @@ it('sends fresh scratches of a late step one step back, and lets coarse scratch'
   expect(opinionsOn(scratches, 'coarse')).toEqual([]);
 });
 
+it('names the grit that leaves scratches as wide, and sends them behind it', () => {
+  const scratches = [0.06, 0.08, 0.09].map(
+    (widthMm): MeasuredFlaw => ({ kind: 'scratch', lengthMm: 3, widthMm, confidence: 0.9 }),
+  );
+  expect(opinionsOn(scratches, 'polish')).toEqual([
+    {
+      action: 'repeat',
+      reason:
+        '3 fresh scratches: about 0.08 mm wide, as loose 60/90 silicon carbide leaves them. Wash out stones and barrel, and go back to the medium step.',
+    },
+  ]);
+});
+
 it('asks for another look when doubtful flaws would decide', () => {
   expect(
     opinionsOn([...pits(1), ...pits(4, 0.3), { kind: 'scratch', lengthMm: 2, confidence: 0.3 }]),

@@ -44,3 +44,17 @@ it('puts the corners of a fracture around its line', () => {
   expect(svg).toContain('M37 ');
   expect(svg).toContain('H143V');
 });
+
+it('draws a scratch between two lines along it', () => {
+  const path = [
+    [100, 40],
+    [100, 140],
+  ] as const;
+  const svg = flawMarks(
+    [{ kind: 'scratch', row: 100, column: 90, lengthMm: 10, path, confidence: 0.9 }],
+    0.1,
+    1,
+    null,
+  );
+  expect(svg).toContain('d="M40 107L140 107M40 93L140 93"');
+});

@@ -17,3 +17,9 @@ it('says what a second photo told', () => {
     'Pit, 1.0 mm across, not shaded by the lamp: likely pattern',
   );
 });
+
+it('says how wide a scratch is about', () => {
+  expect(flawWords({ kind: 'scratch', lengthMm: 4.2, widthMm: 0.07, confidence: 0.9, ...place })).toBe(
+    'Scratch, 4.2 mm long, about 0.07 mm wide',
+  );
+});

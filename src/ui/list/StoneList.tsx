@@ -23,6 +23,14 @@ export function StoneList({ graded, bitmap, name, only, onOnly }: Props) {
   return (
     <section className="list" aria-labelledby="list-title">
       <h2 id="list-title">Sort the tray</h2>
+      {graded.contamination !== null && (
+        <p className="scratch-note" role="note">
+          <strong>
+            {graded.contamination.isBatch ? 'Fresh scratches in the batch.' : 'Fresh scratches.'}
+          </strong>{' '}
+          {graded.contamination.sentence}
+        </p>
+      )}
       {groups.map(({ action, stones }) => (
         <ActionGroup
           key={action}

@@ -15,7 +15,8 @@ const NAMES: Readonly<Record<FlawReport['kind'], string>> = {
 export function flawWords(flaw: FlawReport): string {
   const across = flaw.diameterMm === undefined ? '' : `, ${flaw.diameterMm.toFixed(1)} mm across`;
   const long = flaw.lengthMm === undefined ? '' : `, ${flaw.lengthMm.toFixed(1)} mm long`;
-  return `${NAMES[flaw.kind]}${across}${long}${reliefWords(flaw)}`;
+  const wide = flaw.widthMm === undefined ? '' : `, about ${flaw.widthMm.toFixed(2)} mm wide`;
+  return `${NAMES[flaw.kind]}${across}${long}${wide}${reliefWords(flaw)}`;
 }
 
 function reliefWords({ followsLamp }: FlawReport): string {

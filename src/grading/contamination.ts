@@ -1,0 +1,76 @@
+import { flawTally } from './flawTally';
+import { DEFAULT_LIMITS, type Limits } from './limits';
+import type { MeasuredStone } from './measuredStone';
+import { backTo, scratchOrigin, wayBack } from './scratchOrigin';
+import { STEP_FACTS, type Step } from './steps';
+
+/** What the scratches of a whole tray tell. */
+export interface Contamination {
+  /** Ids of the stones with more fresh scratches than the step lets pass. */
+  readonly scratched: readonly number[];
+  /** True when so many stones are scratched that coarser grit must be in the batch. */
+  readonly isBatch: boolean;
+  /** Step whose grit leaves grooves that wide; null when their width was not measured. */
+  readonly origin: Step | null;
+  /** Step that the batch goes back to. */
+  readonly backTo: Step;
+  readonly sentence: string;
+}
+
+/** From this share of a tray, and from this number of stones on, scratches are the batch's and not a stone's. Our default. */
+const BATCH_SHARE = 0.2;
+const BATCH_STONES = 2;
+
+/**
+ * Looks at all stones of a tray for scratches that a late step should not leave.
+ *
+ * @param stones - The tray.
+ * @param step - Step they come from.
+ * @param limits - The owner's limits; null for the default ones.
+ * @returns Null when no stone is scratched, or the step itself scratches.
+ */
+export function contamination(
+  stones: readonly MeasuredStone[],
+  step: Step,
+  limits: Limits | null,
+): Contamination | null {
+  const { maxScratches, minFlawConfidence } = (limits ?? DEFAULT_LIMITS)[step];
+  if (maxScratches === null) return null;
+  const scratched = stones.filter(
+    (stone) => flawTally(stone, { minFlawConfidence }).sure.scratch.count > maxScratches,
+  );
+  if (scratched.length === 0) return null;
+  const widthMm = usualWidthMm(scratched, minFlawConfidence);
+  const origin = widthMm === null ? null : scratchOrigin(widthMm);
+  const found = {
+    scratched: scratched.map(({ id }) => id),
+    isBatch: scratched.length >= Math.max(BATCH_STONES, BATCH_SHARE * stones.length),
+    origin,
+    backTo: backTo(origin, step),
+  };
+  return { ...found, sentence: sentenceOf(found, stones.length, step) };
+}
+
+/** Median over all sure scratches; null when none was measured. */
+function usualWidthMm(
+  stones: readonly Pick<MeasuredStone, 'flaws'>[],
+  minFlawConfidence: number,
+): number | null {
+  const widths = stones
+    .flatMap(({ flaws }) => flaws)
+    .filter(({ kind, confidence }) => kind === 'scratch' && confidence >= minFlawConfidence)
+    .flatMap(({ widthMm }) => (widthMm === undefined ? [] : [widthMm]))
+    .sort((a, b) => a - b);
+  return widths[widths.length >> 1] ?? null;
+}
+
+function sentenceOf(found: Omit<Contamination, 'sentence'>, all: number, step: Step): string {
+  const { scratched, isBatch, origin } = found;
+  const stones = scratched.length === 1 ? `stone ${scratched[0]}` : `stones ${scratched.join(', ')}`;
+  if (!isBatch) {
+    const theirs = scratched.length === 1 ? 'this one' : 'these';
+    return `Only ${stones} of ${all} ${scratched.length === 1 ? 'shows' : 'show'} fresh scratches. Pale and busy stones hide theirs: look at some with a loupe. If they are scratched too, grit has got into the batch; if not, a sharp edge or a harder neighbor did it to ${theirs}.`;
+  }
+  const grit = origin === null ? 'coarser grit' : `${STEP_FACTS[origin].grit} or the like`;
+  return `${scratched.length} of ${all} stones are freshly scratched (${scratched.join(', ')}): ${grit} has likely got into this batch. Wash out barrel, lid and every stone, also those without a scratch in view, throw away the slurry and the charge, and ${wayBack(found.backTo, step)}.`;
+}

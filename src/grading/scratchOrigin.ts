@@ -1,0 +1,39 @@
+import { STEP_FACTS, STEPS, type Step } from './steps';
+
+/** Width of a groove as a share of the grain that cut it: grains roll and chip, and only an edge bites. Our assumption. */
+const GROOVE_SHARE = 0.35;
+/** Grain of the grits whose grooves a photo can show, mm: 60/90 and 220. Source: FEPA 42, as in grits.ts. */
+const GRAIN_MM: readonly { readonly step: Step; readonly mm: number }[] = [
+  { step: 'coarse', mm: 0.2 },
+  { step: 'medium', mm: 0.058 },
+];
+
+/**
+ * The step whose grit most likely cut grooves of that width.
+ *
+ * @param widthMm - Width of a groove, mm, > 0; good to a factor of two or three.
+ */
+export function scratchOrigin(widthMm: number): Step {
+  const apart = (mm: number) => Math.abs(Math.log(widthMm / (GROOVE_SHARE * mm)));
+  return [...GRAIN_MM].sort((a, b) => apart(a.mm) - apart(b.mm))[0]!.step;
+}
+
+/**
+ * How far back scratched stones go: to the step that follows the grit's own, which grinds its grooves out.
+ *
+ * @param origin - Step whose grit cut the scratches; null when nobody knows: then the step before this one.
+ * @param step - Step that the stones come from; they never go on beyond it.
+ * @see Common practice: after contamination wash out, and repeat from the step that takes out the marks.
+ */
+export function backTo(origin: Step | null, step: Step): Step {
+  const here = STEPS.indexOf(step);
+  const after = origin === null ? here - 1 : STEPS.indexOf(origin) + 1;
+  return STEPS[Math.max(0, Math.min(here, after))]!;
+}
+
+/** Where scratched stones go on, as the end of a sentence: "go back to the medium step". */
+export function wayBack(target: Step, step: Step): string {
+  return target === step
+    ? 'repeat this step'
+    : `go back to the ${STEP_FACTS[target].title.toLowerCase()} step`;
+}
