@@ -18,7 +18,7 @@ export interface Contamination {
 }
 
 /** From this share of a tray, and from this number of stones on, scratches are the batch's and not a stone's. Our default. */
-const BATCH_SHARE = 0.2;
+const BATCH_SHARE = 0.1;
 const BATCH_STONES = 2;
 
 /**
@@ -66,7 +66,10 @@ function usualWidthMm(
 
 function sentenceOf(found: Omit<Contamination, 'sentence'>, all: number, step: Step): string {
   const { scratched, isBatch, origin } = found;
-  const stones = scratched.length === 1 ? `stone ${scratched[0]}` : `stones ${scratched.join(', ')}`;
+  const stones =
+    scratched.length === 1
+      ? `stone ${scratched[0]}`
+      : `stones ${scratched.slice(0, -1).join(', ')} and ${scratched.at(-1)}`;
   if (!isBatch) {
     const theirs = scratched.length === 1 ? 'this one' : 'these';
     return `Only ${stones} of ${all} ${scratched.length === 1 ? 'shows' : 'show'} fresh scratches. Pale and busy stones hide theirs: look at some with a loupe. If they are scratched too, grit has got into the batch; if not, a sharp edge or a harder neighbor did it to ${theirs}.`;

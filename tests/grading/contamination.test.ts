@@ -57,6 +57,16 @@ it('leaves open what scratched a single stone', () => {
   );
 });
 
+it('blames the batch from one stone in ten on, two at least', () => {
+  const many = (scratched: number) =>
+    Array.from({ length: 30 }, (_, i) =>
+      measuredStone({ id: i + 1, flaws: i < scratched ? [scratch(0.07), scratch(0.07)] : [] }),
+    );
+  expect(contamination(many(2), 'polish', null)?.isBatch).toBe(false);
+  expect(contamination(many(2), 'polish', null)?.sentence).toContain('Only stones 1 and 2 of 30 show');
+  expect(contamination(many(3), 'polish', null)?.isBatch).toBe(true);
+});
+
 it('lets doubtful scratches pass', () => {
   expect(contamination(tray(5, scratch(0.07, 0.3)), 'polish', null)).toBeNull();
 });

@@ -11,7 +11,8 @@ interface Props {
 
 /** The flaws found, numbered as on the crop; touching one brings out its mark. */
 export function FlawList({ flaws, sureCount, lit, onLit }: Props) {
-  if (flaws.length === 0) return <p>No pits, fractures or chips found on the side that faces the camera.</p>;
+  if (flaws.length === 0)
+    return <p>No pits, fractures, chips or scratches found on the side that faces the camera.</p>;
   return (
     <ol className="flaws">
       {flaws.map((flaw, index) => (
