@@ -11,7 +11,7 @@ import { lampSide, locateTray, type Tray } from '../../src/analysis/locateTray';
 import type { FlawReport, StoneReport } from '../../src/analysis/report';
 import { secondLamp } from '../../src/analysis/secondLamp';
 import { stoneCrop } from '../../src/analysis/stoneCrop';
-import { stoneFlaws } from '../../src/analysis/stoneFlaws';
+import { type StoneFlaws, stoneFlaws } from '../../src/analysis/stoneFlaws';
 import { decodeFile } from '../../src/cli/decodeFile';
 import type { Photo } from '../../src/image/photo';
 import { openEngines } from '../../src/vision/openEngines';
@@ -19,6 +19,7 @@ import { matchFlaws } from './flawMatch';
 import { type FlawKindName, inventedOnSound, kindScore, type ScoredStone } from './flawScores';
 import { badness, type SheetStone, writeFlawSheet } from './flawSheet';
 import { actionsOn, type StoneActions, safetyRows } from './flawVerdicts';
+import { type CountedPits, levelNoise } from './levelNoise';
 import { matchStones } from './matchStones';
 import { type TrueStone, truthsIn } from './truth';
 
@@ -51,6 +52,7 @@ const paired: Judged[] = [];
 const shown: SheetStone[] = [];
 const shownPaired: SheetStone[] = [];
 const actions: StoneActions[] = [];
+const counts: CountedPits[] = [];
 let lost = 0;
 let seconds = 0;
 for (const { path, truth } of positionals.flatMap(truthsIn)) {
@@ -83,6 +85,7 @@ for (const { path, truth } of positionals.flatMap(truthsIn)) {
     actions.push(actionsOn(read, one, stone, truth.step ?? 'coarse', mmPerPx));
     const match = matchFlaws(sure(read.flaws), one.flaws, mmPerPx);
     shown.push({ photo, name: `${truth.photo} ${one.id} ${one.material}`, truth: one, match });
+    counts.push(countedOn(read, one));
     if (values['no-classic']) continue;
     const crop = stoneCrop(photo, stone.outline, mmPerPx, lampColor ?? [1, 1, 1]);
     const old = classicFlaws(engines.cv, crop, mmPerPx, lampSide(tray.expected));
@@ -105,6 +108,7 @@ for (const from of [0.3, 0.4, 0.5, 0.6, 0.7]) console.log(rowOf(`network, ${from
 if (classic.length > 0) console.log(rowOf('classical, 0.5', scored(classic, 0.5)));
 const rows = [...targets(scored(own, 0.5)), ...safetyRows(actions)];
 for (const { met, text } of rows) console.log(`${met ? 'met    ' : 'NOT MET'} ${text}`);
+console.log(`noise of the root of a stone's pit level, in limits: ${levelNoise(counts).toFixed(2)}`);
 if (paired.length > 0) {
   console.log(`\n${paired.length} stones photographed twice, the lamp moved:`);
   console.log(rowOf('first photo, 0.5', scored(alone, 0.5)));
@@ -140,6 +144,15 @@ async function secondOf(path: string, first: { photo: Photo; tray: Tray }) {
   if (typeof second !== 'string') return second;
   console.log(`${file}: ${second}`);
   return undefined;
+}
+
+/** Pits counted for sure, and those truly in view. */
+function countedOn(read: StoneFlaws, truth: TrueStone): CountedPits {
+  return {
+    counted: sure(read.flaws).filter(({ kind }) => kind === 'pit').length,
+    true: truth.flaws.filter(({ kind, visible }) => kind === 'pit' && visible).length,
+    surfaceCm2: read.inspectedCm2,
+  };
 }
 
 function inventedOnPattern(stones: readonly ScoredStone[]): number {

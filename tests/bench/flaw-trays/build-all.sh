@@ -14,6 +14,9 @@ render() { # part kind seed turn
 for seed in 1001 1002 1005 1007 1009; do render development coarse $seed 0; done
 for seed in 1003 1008; do render development mid $seed 0; done
 render development polished 1004 0
+for seed in 1101 1102 1103 1104 1105 1106; do render development pitted $seed 0; done
+render development mid 1107 0
+render development polished 1108 0
 render development coarse 1001 110
 render development mid 1003 -110
 for seed in 2001 2002 2003 2004 2005 2006 2007 2008 2009 2050 2051 2052; do render test pitted $seed 0; done
