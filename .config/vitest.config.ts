@@ -52,6 +52,7 @@ export default defineConfig({
             'react/jsx-dev-runtime',
             'react-dom',
             'react-dom/client',
+            'dexie',
             'zustand',
             'zustand/vanilla',
           ],

@@ -11,6 +11,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   vision: ['image'],
   grading: ['optics'],
   analysis: ['image', 'optics', 'measure', 'vision'],
+  identity: ['measure (types)'],
+  journal: ['analysis (types)', 'grading (types)'],
   picture: ['image', 'analysis (types)', 'grading'],
   worker: ['image', 'analysis', 'vision'],
   state: ['analysis (types)', 'grading', 'worker'],
@@ -19,6 +21,9 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 };
 /** Packages that only some rooms may use. */
 const PACKAGES: Record<string, readonly string[]> = {
+  dexie: ['journal'],
+  munkres: ['identity'],
+  ulid: ['journal'],
   exifr: ['image'],
   react: ['ui'],
   'react-dom': ['ui'],
