@@ -1,5 +1,8 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { openJournal } from './journal/openJournal';
+import { createJournalStore } from './state/journalStore';
+import { keptPhoto } from './state/keptPhoto';
 import { openSample } from './state/openSample';
 import { createPhotoStore } from './state/photoStore';
 import { createSettingsStore } from './state/settingsStore';
@@ -29,11 +32,13 @@ const photos = createPhotoStore({
   },
 });
 
+const journal = createJournalStore(openJournal, keptPhoto);
+
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html has no element with the id "page".');
 createRoot(place).render(
   <StrictMode>
-    <StoresContext value={{ photos, settings }}>
+    <StoresContext value={{ photos, settings, journal }}>
       <App />
     </StoresContext>
   </StrictMode>,

@@ -15,8 +15,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   journal: ['analysis (types)', 'grading (types)'],
   picture: ['image', 'analysis (types)', 'grading'],
   worker: ['image', 'analysis', 'vision'],
-  state: ['analysis (types)', 'grading', 'worker'],
-  ui: ['image', 'analysis (types)', 'grading', 'state', 'picture'],
+  state: ['analysis (types)', 'grading', 'journal', 'worker'],
+  ui: ['image', 'analysis (types)', 'grading', 'journal (types)', 'state', 'picture'],
   cli: ['image', 'analysis', 'grading', 'picture', 'vision'],
 };
 /** Packages that only some rooms may use. */

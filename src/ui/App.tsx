@@ -2,6 +2,7 @@ import { useCallback, useState } from 'react';
 import type { NewPhoto } from '../state/photoStore';
 import { Cautions } from './cautions/Cautions';
 import { FirstVisit } from './cautions/FirstVisit';
+import { JournalDialog } from './journal/JournalDialog';
 import { PhotoButtons } from './photo/PhotoButtons';
 import { useDroppedPhotos } from './photo/useDroppedPhotos';
 import { Setup } from './setup/Setup';
@@ -11,7 +12,7 @@ import { TrayScreen } from './tray/TrayScreen';
 /** The whole page. */
 export function App() {
   const { add } = useStoreActions();
-  const [open, setOpen] = useState<'setup' | 'cautions' | null>(null);
+  const [open, setOpen] = useState<'setup' | 'cautions' | 'journal' | null>(null);
   const over = useDroppedPhotos(useCallback((photos: NewPhoto[]) => add(photos), [add]));
   return (
     <div className="page" data-dropping={over}>
@@ -25,6 +26,9 @@ export function App() {
         </h1>
         <button type="button" className="button button-quiet" onClick={() => setOpen('cautions')}>
           Safety
+        </button>
+        <button type="button" className="button button-quiet" onClick={() => setOpen('journal')}>
+          Journal
         </button>
         <button type="button" className="button button-quiet" onClick={() => setOpen('setup')}>
           Setup
@@ -44,6 +48,7 @@ export function App() {
         </p>
       )}
       {open === 'cautions' && <Cautions onClose={() => setOpen(null)} />}
+      {open === 'journal' && <JournalDialog onClose={() => setOpen(null)} />}
       {open === 'setup' && <Setup onClose={() => setOpen(null)} />}
     </div>
   );

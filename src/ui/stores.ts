@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
 import { type GradedPhoto, gradePhoto } from '../state/gradePhoto';
+import type { JournalState } from '../state/journalStore';
 import type { PhotoState } from '../state/photoStore';
 import type { SettingsState } from '../state/settingsStore';
 import type { TrayPhoto } from '../state/trayPhoto';
@@ -9,6 +10,7 @@ import type { TrayPhoto } from '../state/trayPhoto';
 export interface Stores {
   readonly photos: StoreApi<PhotoState>;
   readonly settings: StoreApi<SettingsState>;
+  readonly journal: StoreApi<JournalState>;
 }
 
 /** Set once in main.tsx. */
@@ -28,6 +30,11 @@ export function usePhotos<Part>(select: (state: PhotoState) => Part): Part {
 /** Reads from the settings store and follows it. */
 export function useSettings<Part>(select: (state: SettingsState) => Part): Part {
   return useStore(useStores().settings, select);
+}
+
+/** Reads from the journal's store and follows it. */
+export function useJournal<Part>(select: (state: JournalState) => Part): Part {
+  return useStore(useStores().journal, select);
 }
 
 /** The photo store's actions, which never change. */

@@ -1,6 +1,9 @@
 import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, expect, it } from 'vitest';
 import type { PhotoReport } from '../../src/analysis/report';
+import { openJournal } from '../../src/journal/openJournal';
+import { createJournalStore } from '../../src/state/journalStore';
+import { keptPhoto } from '../../src/state/keptPhoto';
 import { createPhotoStore } from '../../src/state/photoStore';
 import { createSettingsStore } from '../../src/state/settingsStore';
 import { RigPart } from '../../src/ui/setup/RigPart';
@@ -26,11 +29,12 @@ async function show(report: PhotoReport, sample = false) {
     analyze: async () => report,
     commonOptions: () => ({ ballMm: 16, rig: null }),
   });
+  const journal = createJournalStore(() => openJournal('rig part test'), keptPhoto);
   photos.getState().add([{ name: 'tray', file: new Blob(), sample }]);
   place = document.body.appendChild(document.createElement('div'));
   root = createRoot(place);
   root.render(
-    <StoresContext value={{ photos, settings }}>
+    <StoresContext value={{ photos, settings, journal }}>
       <RigPart />
     </StoresContext>,
   );

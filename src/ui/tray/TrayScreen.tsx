@@ -1,6 +1,7 @@
 import { type CSSProperties, useMemo, useState } from 'react';
 import type { Action } from '../../grading/opinion';
 import type { WarningCode } from '../../image/notice';
+import { KeepCheck } from '../journal/KeepCheck';
 import { StoneList } from '../list/StoneList';
 import { displayLift } from '../photo/displayLift';
 import { LampMovedLine } from '../photo/LampMovedLine';
@@ -59,6 +60,9 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
         )}
         {graded !== null && (
           <StoneList graded={graded} bitmap={bitmap} name={photo.name} only={present} onOnly={setOnly} />
+        )}
+        {graded !== null && graded.report.stones.length > 0 && !photo.sample && (
+          <KeepCheck key={photo.id} photo={photo} graded={graded} />
         )}
       </div>
     </div>

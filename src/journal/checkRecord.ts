@@ -1,0 +1,52 @@
+import type { PhotoReport } from '../analysis/report';
+import type { StoneGrade } from '../grading/gradeStone';
+import type { Step } from '../grading/steps';
+import type { CheckedStone, CheckRecord, Day, RecordId } from './records';
+
+/** What is known of a check beside its measurement. */
+export interface CheckSetting {
+  readonly id: RecordId;
+  readonly batch: RecordId;
+  readonly step: Step;
+  readonly day: Day;
+  /** Key of the photo among the journal's photos; null when it is not kept. */
+  readonly photo: string | null;
+}
+
+/**
+ * A measured and graded photo as a record.
+ *
+ * @param report - The measurement.
+ * @param grades - One grade for each of its stones, in the same order.
+ */
+export function checkRecord(
+  { id, batch, step, day, photo }: CheckSetting,
+  report: PhotoReport,
+  grades: readonly StoneGrade[],
+): CheckRecord {
+  const stones = report.stones.map((stone, i): CheckedStone => {
+    const grade = grades[i]!;
+    const { gloss } = grade;
+    return {
+      place: stone.id,
+      outline: stone.outline,
+      lengthMm: stone.lengthMm,
+      widthMm: stone.widthMm,
+      areaMm2: stone.areaMm2,
+      inspectedCm2: stone.inspectedCm2,
+      flaws: stone.flaws.map(({ path: _, followsLamp: __, ...flaw }) => flaw),
+      gloss: gloss && {
+        alpha: gloss.alpha,
+        alphaLow: gloss.alphaLow,
+        alphaHigh: gloss.alphaHigh,
+        gu60: gloss.gu60,
+        gu60Low: gloss.gu60Low,
+        gu60High: gloss.gu60High,
+      },
+      smoothness: grade.smoothness,
+      action: grade.verdict.action,
+      reasons: grade.verdict.reasons,
+    };
+  });
+  return { kind: 'check', id, batch, step, day, mmPerPx: report.mmPerPx, photo, stones };
+}

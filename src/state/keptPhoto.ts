@@ -1,0 +1,28 @@
+import type { KeptPhoto } from '../journal/openJournal';
+
+/** Longest side of what the journal keeps of a photo, and of its thumbnail, pixels. */
+const PHOTO_PX = 2000;
+const THUMBNAIL_PX = 320;
+const QUALITY = 0.86;
+
+/** A photo at the size the journal keeps, with its thumbnail, under the SHA-256 of the original. */
+export async function keptPhoto(file: Blob): Promise<KeptPhoto> {
+  const digest = await crypto.subtle.digest('SHA-256', await file.arrayBuffer());
+  const key = [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  const bitmap = await createImageBitmap(file);
+  try {
+    const [photo, thumbnail] = [await jpegOf(bitmap, PHOTO_PX), await jpegOf(bitmap, THUMBNAIL_PX)];
+    return { key, photo, thumbnail };
+  } finally {
+    bitmap.close();
+  }
+}
+
+async function jpegOf(bitmap: ImageBitmap, longestPx: number): Promise<Blob> {
+  const scale = Math.min(1, longestPx / Math.max(bitmap.width, bitmap.height));
+  const canvas = new OffscreenCanvas(Math.round(bitmap.width * scale), Math.round(bitmap.height * scale));
+  const context = canvas.getContext('2d');
+  if (!context) throw new Error('This browser draws no pictures off the screen.');
+  context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
+  return canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY });
+}
