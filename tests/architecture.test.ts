@@ -11,7 +11,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   vision: ['image'],
   grading: ['optics'],
   analysis: ['image', 'optics', 'measure', 'vision'],
-  identity: ['measure (types)'],
+  identity: ['measure'],
   journal: ['analysis (types)', 'grading (types)'],
   picture: ['image', 'analysis (types)', 'grading'],
   worker: ['image', 'analysis', 'vision'],
