@@ -13,13 +13,14 @@ import { secondLamp } from '../../src/analysis/secondLamp';
 import { stoneCrop } from '../../src/analysis/stoneCrop';
 import { type StoneFlaws, stoneFlaws } from '../../src/analysis/stoneFlaws';
 import { decodeFile } from '../../src/cli/decodeFile';
+import { DEFAULT_LIMITS } from '../../src/grading/limits';
 import type { Photo } from '../../src/image/photo';
 import { openEngines } from '../../src/vision/openEngines';
 import { matchFlaws } from './flawMatch';
 import { type FlawKindName, inventedOnSound, kindScore, type ScoredStone } from './flawScores';
 import { badness, type SheetStone, writeFlawSheet } from './flawSheet';
 import { actionsOn, type StoneActions, safetyRows } from './flawVerdicts';
-import { type CountedPits, levelNoise } from './levelNoise';
+import { type FoundAmount, levelNoise } from './levelNoise';
 import { matchStones } from './matchStones';
 import { type TrueStone, truthsIn } from './truth';
 
@@ -52,7 +53,8 @@ const paired: Judged[] = [];
 const shown: SheetStone[] = [];
 const shownPaired: SheetStone[] = [];
 const actions: StoneActions[] = [];
-const counts: CountedPits[] = [];
+const pitLevels: FoundAmount[] = [];
+const fractureLevels: FoundAmount[] = [];
 let lost = 0;
 let seconds = 0;
 for (const { path, truth } of positionals.flatMap(truthsIn)) {
@@ -85,7 +87,8 @@ for (const { path, truth } of positionals.flatMap(truthsIn)) {
     actions.push(actionsOn(read, one, stone, truth.step ?? 'coarse', mmPerPx));
     const match = matchFlaws(sure(read.flaws), one.flaws, mmPerPx);
     shown.push({ photo, name: `${truth.photo} ${one.id} ${one.material}`, truth: one, match });
-    counts.push(countedOn(read, one));
+    pitLevels.push(pitsOn(read, one));
+    fractureLevels.push(fracturesOn(read, one));
     if (values['no-classic']) continue;
     const crop = stoneCrop(photo, stone.outline, mmPerPx, lampColor ?? [1, 1, 1]);
     const old = classicFlaws(engines.cv, crop, mmPerPx, lampSide(tray.expected));
@@ -108,7 +111,9 @@ for (const from of [0.3, 0.4, 0.5, 0.6, 0.7]) console.log(rowOf(`network, ${from
 if (classic.length > 0) console.log(rowOf('classical, 0.5', scored(classic, 0.5)));
 const rows = [...targets(scored(own, 0.5)), ...safetyRows(actions)];
 for (const { met, text } of rows) console.log(`${met ? 'met    ' : 'NOT MET'} ${text}`);
-console.log(`noise of the root of a stone's pit level, in limits: ${levelNoise(counts).toFixed(2)}`);
+console.log(
+  `noise of the root of a stone's level, in limits: pits ${levelNoise(pitLevels).toFixed(2)}, fractures ${levelNoise(fractureLevels).toFixed(2)}`,
+);
 if (paired.length > 0) {
   console.log(`\n${paired.length} stones photographed twice, the lamp moved:`);
   console.log(rowOf('first photo, 0.5', scored(alone, 0.5)));
@@ -146,12 +151,21 @@ async function secondOf(path: string, first: { photo: Photo; tray: Tray }) {
   return undefined;
 }
 
-/** Pits counted for sure, and those truly in view. */
-function countedOn(read: StoneFlaws, truth: TrueStone): CountedPits {
+function pitsOn(read: StoneFlaws, truth: TrueStone): FoundAmount {
   return {
-    counted: sure(read.flaws).filter(({ kind }) => kind === 'pit').length,
+    found: sure(read.flaws).filter(({ kind }) => kind === 'pit').length,
     true: truth.flaws.filter(({ kind, visible }) => kind === 'pit' && visible).length,
-    surfaceCm2: read.inspectedCm2,
+    limit: DEFAULT_LIMITS.coarse.maxPitsPerCm2 * read.inspectedCm2,
+  };
+}
+
+function fracturesOn(read: StoneFlaws, truth: TrueStone): FoundAmount {
+  const length = (flaws: readonly { kind: string; lengthMm?: number }[]) =>
+    flaws.reduce((sum, { kind, lengthMm = 0 }) => sum + (kind === 'fracture' ? lengthMm : 0), 0);
+  return {
+    found: length(sure(read.flaws)),
+    true: length(truth.flaws.filter(({ visible }) => visible)),
+    limit: DEFAULT_LIMITS.coarse.maxFractureMm,
   };
 }
 
