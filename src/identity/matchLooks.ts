@@ -47,11 +47,13 @@ export function matchLooks(seen: readonly StoneLook[], known: readonly KnownSton
       i === row ? line.map((cost, j) => (isSame(j, column, known.length) ? FORBIDDEN : cost)) : line,
     );
     const margin = Math.min(MOST_MARGIN, totalOf(without, assigned(without)) - least);
-    const odds = ODDS_AT_NONE + ODDS_PER_UNIT * margin;
-    return { known: known_, confidence: 1 / (1 + Math.exp(-odds)) };
+    const confidence = 1 / (1 + Math.exp(-(ODDS_AT_NONE + ODDS_PER_UNIT * margin)));
+    return { known: known_, confidence: known_ === null ? Math.min(MOST_FOR_NONE, confidence) : confidence };
   });
 }
 
+/** That a stone is a new one is never taken without asking: batches seldom gain stones, and a face not seen before looks like one. */
+const MOST_FOR_NONE = 0.5;
 const FORBIDDEN = 1e6;
 const MOST_MARGIN = 20;
 

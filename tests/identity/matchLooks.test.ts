@@ -53,6 +53,8 @@ it('takes a stone that looks like none of the known ones for none of them', () =
   const [red, pale] = matchLooks([RED, PALE], [once(RED), once(GREEN)]);
   expect(red?.known).toBe(0);
   expect(pale?.known).toBeNull();
+  // A new stone is never taken for granted.
+  expect(pale?.confidence).toBeLessThanOrEqual(0.5);
 });
 
 it('knows a stone by any of its faces', () => {
