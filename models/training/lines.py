@@ -15,7 +15,7 @@ def walks(chance, start, length_mm, winding):
     step = length_mm[:, None] / (POINTS - 1)
     gentle = chance.normal(batch, POINTS - 1) * 0.22
     kinks = chance.normal(batch, POINTS - 1) * 0.95 * chance.coin(0.2, batch, POINTS - 1)
-    angle = heading + ((gentle + kinks) * winding[:, None] + chance.normal(batch, 1) * 0.04 * winding[:, None]).cumsum(1)
+    angle = heading + ((gentle + kinks + chance.normal(batch, 1) * 0.04) * winding[:, None]).cumsum(1)
     moves = torch.stack([angle.cos(), angle.sin()], -1) * step[..., None]
     return torch.cat([start[:, None], start[:, None] + moves.cumsum(1)], 1)
 

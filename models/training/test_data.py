@@ -46,7 +46,7 @@ class Data(unittest.TestCase):
             small, large = np.linalg.eigvalsh(slopes @ slopes.T)
             self.assertLess(small, 0.25 * large)
 
-    def test_scratches_lie_on_their_tiles_only_and_brighten_no_more_than_they_cover(self):
+    def test_scratches_lie_on_their_tiles_only_and_their_walls_lean_as_stated(self):
         chance = Chance(12, "cpu")
         x, y = (v.expand(6, -1, -1) for v in grid_mm(128, "cpu"))
         mask = torch.ones_like(x, dtype=torch.bool)

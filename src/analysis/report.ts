@@ -222,9 +222,9 @@ export interface PhotoReport {
   /** Unit vectors to sources of light beside the lamp, brightest first; left out when the ball shows none. */
   readonly secondLights?: readonly (readonly [number, number, number])[];
   readonly warnings: readonly Warning[];
-  /** Light in each shot of the scene as a share of the first, the first included; left out for a single photo. */
   /** What a second photo with the lamp elsewhere shows of this tray: stones and ball found in both, and how far the tray was turned, degrees; left out without one. */
   readonly lampMoved?: { readonly inBoth: number; readonly turnDeg: number };
+  /** Light in each shot of the scene as a share of the first, the first included; left out for a single photo. */
   readonly exposureRatios?: readonly number[];
   readonly stones: readonly StoneReport[];
 }

@@ -91,12 +91,12 @@ function stretchOf(
 
 /** Reads the width of a groove between two places of the photo; null when the lamp is not known, or too little is seen. */
 function grooveWidth({ photo, outline, mmPerPx, white }: ScratchScene) {
+  if (!white) return () => null;
   const box = boxOfPlaces(outline, MARGIN_PX, photo);
   const light = luminance(cropLinear(photo, box));
   const inside = outline.map(([row, column]): PixelPoint => [row - box.row, column - box.column]);
   const mask = fillPolygon(inside, light.width, light.height);
   return (ends: readonly [PixelPoint, PixelPoint]): number | null => {
-    if (!white) return null;
     const [first, last] = ends.map(([row, column]) => [row - box.row, column - box.column] as const);
     const added = addedLight(light, mask, [first!, last!], mmPerPx);
     return added === null ? null : added / white / GROOVE_LIGHT;

@@ -1,4 +1,4 @@
-import { flawTally } from './flawTally';
+import { flawTally, usualWidthMm } from './flawTally';
 import { DEFAULT_LIMITS, type Limits } from './limits';
 import type { MeasuredStone } from './measuredStone';
 import { backTo, scratchOrigin, wayBack } from './scratchOrigin';
@@ -40,7 +40,10 @@ export function contamination(
     (stone) => flawTally(stone, { minFlawConfidence }).sure.scratch.count > maxScratches,
   );
   if (scratched.length === 0) return null;
-  const widthMm = usualWidthMm(scratched, minFlawConfidence);
+  const scratches = scratched
+    .flatMap(({ flaws }) => flaws)
+    .filter(({ kind, confidence }) => kind === 'scratch' && confidence >= minFlawConfidence);
+  const widthMm = usualWidthMm(scratches);
   const origin = widthMm === null ? null : scratchOrigin(widthMm);
   const found = {
     scratched: scratched.map(({ id }) => id),
@@ -49,19 +52,6 @@ export function contamination(
     backTo: backTo(origin, step),
   };
   return { ...found, sentence: sentenceOf(found, stones.length, step) };
-}
-
-/** Median over all sure scratches; null when none was measured. */
-function usualWidthMm(
-  stones: readonly Pick<MeasuredStone, 'flaws'>[],
-  minFlawConfidence: number,
-): number | null {
-  const widths = stones
-    .flatMap(({ flaws }) => flaws)
-    .filter(({ kind, confidence }) => kind === 'scratch' && confidence >= minFlawConfidence)
-    .flatMap(({ widthMm }) => (widthMm === undefined ? [] : [widthMm]))
-    .sort((a, b) => a - b);
-  return widths[widths.length >> 1] ?? null;
 }
 
 function sentenceOf(found: Omit<Contamination, 'sentence'>, all: number, step: Step): string {

@@ -51,14 +51,11 @@ function tally(flaws: readonly MeasuredFlaw[]): FlawTally {
   const ofKind = (kind: MeasuredFlaw['kind']): KindTally => {
     const own = flaws.filter((flaw) => flaw.kind === kind);
     const sizes = own.map(sizeMm);
-    const widths = own
-      .flatMap(({ widthMm }) => (widthMm === undefined ? [] : [widthMm]))
-      .sort((a, b) => a - b);
     return {
       count: sizes.length,
       largestMm: Math.max(0, ...sizes),
       totalMm: sizes.reduce((sum, size) => sum + size, 0),
-      usualWidthMm: widths[widths.length >> 1] ?? null,
+      usualWidthMm: usualWidthMm(own),
     };
   };
   return {
@@ -67,6 +64,14 @@ function tally(flaws: readonly MeasuredFlaw[]): FlawTally {
     chip: ofKind('chip'),
     scratch: ofKind('scratch'),
   };
+}
+
+/** Median width of flaws, mm; null where none was measured. */
+export function usualWidthMm(flaws: readonly MeasuredFlaw[]): number | null {
+  const widths = flaws
+    .flatMap(({ widthMm }) => (widthMm === undefined ? [] : [widthMm]))
+    .sort((a, b) => a - b);
+  return widths[widths.length >> 1] ?? null;
 }
 
 function sizeMm({ diameterMm, lengthMm }: MeasuredFlaw): number {

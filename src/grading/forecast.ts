@@ -24,6 +24,9 @@ export interface Forecast {
 const TAUS = ladder(0.7, 14, 22);
 const STARTS = ladder(0.4, 40, 40);
 const FLOORS = [0, 0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 1.1, 1.3, 1.6, 2, 2.5, 3.2, 4, 5] as const;
+/** How many of the floors are below the limit, and how many are not. */
+const CLEARING = FLOORS.filter((floor) => floor < 1).length;
+const STAYING = FLOORS.length - CLEARING;
 const TAU_MIDDLE = 3;
 const TAU_LN_SPREAD = 0.6;
 const CLEARS_BEFOREHAND = 0.75;
@@ -32,6 +35,8 @@ const CLEARS_BEFOREHAND = 0.75;
 export const LEVEL_NOISE = { pit: 0.77, fracture: 0.17 } as const;
 /** Odds from which it is said that a stone will not clear: wrong once in twenty then (`npm run bench:forecast`). */
 export const WILL_NOT_CLEAR = 0.7;
+/** Laws less likely than the best by this, ln, are left out. */
+const FAINTEST = 14;
 /** Looked ahead so far, checks. */
 const FARTHEST = 60;
 
@@ -73,17 +78,14 @@ interface Law {
 
 function weighed(levels: readonly number[], noise: number): Law[] {
   const roots = levels.map(Math.sqrt);
-  const laws: Law[] = [];
   let best = Number.NEGATIVE_INFINITY;
-  const raw: (Law & { log: number })[] = [];
+  const raw: (Omit<Law, 'weight'> & { log: number })[] = [];
   for (const tau of TAUS) {
     const decay = levels.map((_, t) => Math.exp(-t / tau));
     const priorTau = -((Math.log(tau / TAU_MIDDLE) / TAU_LN_SPREAD) ** 2) / 2;
     for (const floor of FLOORS) {
       const priorFloor = Math.log(
-        floor < 1
-          ? CLEARS_BEFOREHAND / FLOORS.filter((one) => one < 1).length
-          : (1 - CLEARS_BEFOREHAND) / FLOORS.filter((one) => one >= 1).length,
+        floor < 1 ? CLEARS_BEFOREHAND / CLEARING : (1 - CLEARS_BEFOREHAND) / STAYING,
       );
       for (const start of STARTS) {
         if (start < floor) continue;
@@ -93,15 +95,14 @@ function weighed(levels: readonly number[], noise: number): Law[] {
         );
         const log = priorTau + priorFloor - left / (2 * noise ** 2);
         const clearsAt = start <= 1 ? 0 : floor < 1 ? tau * Math.log((start - floor) / (1 - floor)) : null;
-        raw.push({ floor, clearsAt, weight: 0, log });
+        raw.push({ floor, clearsAt, log });
         best = Math.max(best, log);
       }
     }
   }
-  for (const { log, ...law } of raw) {
-    if (log > best - 14) laws.push({ ...law, weight: Math.exp(log - best) });
-  }
-  return laws;
+  return raw
+    .filter(({ log }) => log > best - FAINTEST)
+    .map(({ log, ...law }) => ({ ...law, weight: Math.exp(log - best) }));
 }
 
 function quantileOf<T extends Law>(laws: readonly T[], share: number, value: (law: T) => number): number {

@@ -1,12 +1,19 @@
+import { GRITS } from './grits';
 import { STEP_FACTS, STEPS, type Step } from './steps';
 
 /** Width of a groove as a share of the grain that cut it: grains roll and chip, and only an edge bites. Our assumption. */
 const GROOVE_SHARE = 0.35;
-/** Grain of the grits whose grooves a photo can show, mm: 60/90 and 220. Source: FEPA 42, as in grits.ts. */
+/** Grain of the grits whose grooves a photo can show, mm: 60/90, in the middle of both, and 220. */
 const GRAIN_MM: readonly { readonly step: Step; readonly mm: number }[] = [
-  { step: 'coarse', mm: 0.2 },
-  { step: 'medium', mm: 0.058 },
+  { step: 'coarse', mm: Math.sqrt(grainMm('F60') * grainMm('F90')) },
+  { step: 'medium', mm: grainMm('F220') },
 ];
+
+function grainMm(name: string): number {
+  const grit = GRITS.find((one) => one.name === name);
+  if (!grit) throw new RangeError(`There is no grit ${name} in the table.`);
+  return grit.micrometers / 1000;
+}
 
 /**
  * The step whose grit most likely cut grooves of that width.

@@ -27,8 +27,8 @@ const MOST = 30;
  */
 export function lookDistance(seen: StoneLook, known: StoneLook, checksBetween = 1): number {
   const look =
-    (thirds(seen.colors, known.colors, SPREADS.colors) * seen.colors.length +
-      thirds(seen.pattern, known.pattern, SPREADS.pattern) * seen.pattern.length) /
+    (squares(seen.colors, known.colors, SPREADS.colors) +
+      squares(seen.pattern, known.pattern, SPREADS.pattern)) /
     (seen.colors.length + seen.pattern.length);
   const shape = (silhouettesApart(seen.silhouette, known.silhouette) / SPREADS.silhouette) ** 2;
   const shrunk = Math.log(seen.size[2] / known.size[2]) / 2 + LOSS * checksBetween;
@@ -37,10 +37,8 @@ export function lookDistance(seen: StoneLook, known: StoneLook, checksBetween = 
 
 const bounded = (square: number) => MOST * (1 - Math.exp(-square / MOST));
 
-/** Mean square difference over spreads; each third of the figures has a spread of its own. */
-function thirds(a: readonly number[], b: readonly number[], spreads: readonly number[]): number {
+/** Squared differences over spreads, added up; each third of the figures has a spread of its own. */
+function squares(a: readonly number[], b: readonly number[], spreads: readonly number[]): number {
   const third = a.length / 3;
-  return (
-    a.reduce((sum, value, i) => sum + ((value - b[i]!) / spreads[Math.floor(i / third)]!) ** 2, 0) / a.length
-  );
+  return a.reduce((sum, value, i) => sum + ((value - b[i]!) / spreads[Math.floor(i / third)]!) ** 2, 0);
 }

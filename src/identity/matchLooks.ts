@@ -24,6 +24,10 @@ const MOST_DISTANCE = 14;
 const ODDS_PER_UNIT = 1.6;
 /** Log odds at no margin at all. */
 const ODDS_AT_NONE = -1.4;
+/** That a stone is a new one is never taken without asking: batches seldom gain stones, and a face not seen before looks like one. */
+const MOST_FOR_NONE = 0.5;
+const FORBIDDEN = 1e6;
+const MOST_MARGIN = 20;
 
 /**
  * Matches the stones of a check to the known ones, each to at most one, so that all together differ least.
@@ -42,20 +46,16 @@ export function matchLooks(seen: readonly StoneLook[], known: readonly KnownSton
   const best = assigned(costs);
   const least = totalOf(costs, best);
   return best.map((column, row) => {
-    const known_ = column < known.length ? column : null;
     const without = costs.map((line, i) =>
       i === row ? line.map((cost, j) => (isSame(j, column, known.length) ? FORBIDDEN : cost)) : line,
     );
     const margin = Math.min(MOST_MARGIN, totalOf(without, assigned(without)) - least);
     const confidence = 1 / (1 + Math.exp(-(ODDS_AT_NONE + ODDS_PER_UNIT * margin)));
-    return { known: known_, confidence: known_ === null ? Math.min(MOST_FOR_NONE, confidence) : confidence };
+    return column < known.length
+      ? { known: column, confidence }
+      : { known: null, confidence: Math.min(MOST_FOR_NONE, confidence) };
   });
 }
-
-/** That a stone is a new one is never taken without asking: batches seldom gain stones, and a face not seen before looks like one. */
-const MOST_FOR_NONE = 0.5;
-const FORBIDDEN = 1e6;
-const MOST_MARGIN = 20;
 
 /** All places for none are one and the same answer. */
 const isSame = (column: number, taken: number, knownCount: number) =>

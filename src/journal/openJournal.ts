@@ -14,7 +14,7 @@ type OfKind<K extends RecordKind> = Extract<JournalRecord, { kind: K }>;
 
 /** The journal in this browser's IndexedDB. Records are added and never changed. */
 export interface Journal {
-  /** Adds records, all of them or, when the storage is full, none; those already there are left as they are. */
+  /** Adds records as `mergeRecords` does, all of them or, when the storage is full, none. */
   readonly add: (records: readonly JournalRecord[]) => Promise<void>;
   readonly all: () => Promise<JournalRecord[]>;
   readonly ofKind: <K extends RecordKind>(kind: K) => Promise<OfKind<K>[]>;
@@ -30,10 +30,7 @@ export interface Journal {
   readonly close: () => void;
 }
 
-/**
- * Schemas by version, the newest last. A version that was ever released is never edited: add the next one, and its
- * step in `UPGRADES`.
- */
+/** Schemas by version, the newest last. A version that was ever released is never edited: add the next one after it. */
 const SCHEMAS: readonly Readonly<Record<string, string>>[] = [
   { records: '&id, kind, [kind+batch+id], [kind+check]', photos: '&key' },
 ];

@@ -1,4 +1,5 @@
 import type { Mask, Raster } from '../image/raster';
+import { samplePixel } from './samplePixel';
 
 /** A place of a picture, row and column. */
 type Point = readonly [row: number, column: number];
@@ -55,15 +56,11 @@ function sumAcross(at: (offsetPx: number) => number, mmPerPx: number): number {
   return sum;
 }
 
-/** Bilinear reading; not a number beside the mask. */
-function between({ width, height, data }: Raster, mask: Mask, y: number, x: number): number {
+/** Light between pixels; not a number where any pixel around is not the mask's. */
+function between(light: Raster, { width, height, data }: Mask, y: number, x: number): number {
   const [row, column] = [Math.floor(y), Math.floor(x)];
   if (row < 0 || column < 0 || row + 1 >= height || column + 1 >= width) return Number.NaN;
   const i = row * width + column;
-  const isWhole = mask.data[i] && mask.data[i + 1] && mask.data[i + width] && mask.data[i + width + 1];
-  if (!isWhole) return Number.NaN;
-  const [v, u] = [y - row, x - column];
-  const upper = (1 - u) * data[i]! + u * data[i + 1]!;
-  const lower = (1 - u) * data[i + width]! + u * data[i + width + 1]!;
-  return (1 - v) * upper + v * lower;
+  const isWhole = data[i] && data[i + 1] && data[i + width] && data[i + width + 1];
+  return isWhole ? samplePixel(light, y, x) : Number.NaN;
 }

@@ -1,7 +1,8 @@
 import { afterEach, expect, it } from 'vitest';
 import { mergeRecords } from '../../src/journal/mergeRecords';
 import { type Journal, openJournal } from '../../src/journal/openJournal';
-import type { BatchRecord, CheckRecord, IdentityRecord } from '../../src/journal/records';
+import type { CheckRecord, IdentityRecord } from '../../src/journal/records';
+import { batchRecord as batch } from '../helpers/batchRecord';
 
 let journal: Journal | null = null;
 let number = 0;
@@ -14,14 +15,6 @@ async function open(name = `test journal ${++number} ${Math.random()}`): Promise
 
 afterEach(() => journal?.close());
 
-const batch = (id: string, name: string): BatchRecord => ({
-  kind: 'batch',
-  id,
-  name,
-  machine: null,
-  startedOn: '2026-03-02',
-  isOver: false,
-});
 const check = (id: string, of: string): CheckRecord => ({
   kind: 'check',
   id,

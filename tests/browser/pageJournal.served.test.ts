@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { WatchedPage } from '../helpers/openPage';
-import { openServedApp } from '../helpers/servedApp';
+import { openWithPhoto } from '../helpers/openWithPhoto';
 
 const TRAY = 'sample-images/close-up.jpg';
 
@@ -9,12 +9,8 @@ let watched: WatchedPage;
 let page: Page;
 
 beforeAll(async () => {
-  watched = await openServedApp({ viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' });
+  watched = await openWithPhoto(TRAY);
   page = watched.page;
-  await page.getByRole('button', { name: 'Cancel' }).click();
-  await page.getByText('Stopped: this photo was not measured.').waitFor();
-  await page.getByLabel('Photo files').setInputFiles(TRAY);
-  await page.locator('.sorting-picture svg').waitFor({ timeout: 280_000 });
 }, 300_000);
 
 afterAll(() => watched.close());

@@ -2,7 +2,7 @@ import type { Page } from 'playwright';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { REFUSALS, WARNINGS } from '../../src/image/notice';
 import type { WatchedPage } from '../helpers/openPage';
-import { openServedApp } from '../helpers/servedApp';
+import { openWithPhoto } from '../helpers/openWithPhoto';
 import { shotFile } from '../helpers/shotFile';
 
 const TRAY = 'sample-images/close-up.jpg';
@@ -13,14 +13,8 @@ let page: Page;
 // A tray photographed too bright, on a phone; measured once for all tests of this file.
 beforeAll(async () => {
   const bright = await shotFile(TRAY, 4);
-  watched = await openServedApp({ viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' });
+  watched = await openWithPhoto({ name: 'bright.jpg', mimeType: 'image/jpeg', buffer: bright });
   page = watched.page;
-  await page.getByRole('button', { name: 'Cancel' }).click();
-  await page.getByText('Stopped: this photo was not measured.').waitFor();
-  await page
-    .getByLabel('Photo files')
-    .setInputFiles({ name: 'bright.jpg', mimeType: 'image/jpeg', buffer: bright });
-  await page.locator('.sorting-picture svg').waitFor({ timeout: 280_000 });
 }, 300_000);
 
 afterAll(() => watched.close());

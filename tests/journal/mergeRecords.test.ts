@@ -3,16 +3,7 @@ import { expect, it } from 'vitest';
 import { currentRecords } from '../../src/journal/currentRecords';
 import { mergeRecords } from '../../src/journal/mergeRecords';
 import type { BatchRecord, JournalRecord } from '../../src/journal/records';
-
-const batch = (id: string, name: string, corrects?: string): BatchRecord => ({
-  kind: 'batch',
-  id,
-  name,
-  machine: null,
-  startedOn: '2026-03-02',
-  isOver: false,
-  ...(corrects === undefined ? {} : { corrects }),
-});
+import { batchRecord as batch } from '../helpers/batchRecord';
 
 /** Few ids, so that journals overlap and corrections meet what they correct. */
 const anId = fc.integer({ min: 0, max: 14 }).map((k) => `01J${k.toString(36).toUpperCase()}`);
