@@ -1,5 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { Router } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
 import { openJournal } from './journal/openJournal';
 import { createJournalStore } from './state/journalStore';
 import { keptPhoto } from './state/keptPhoto';
@@ -7,6 +9,7 @@ import { openSample } from './state/openSample';
 import { createPhotoStore } from './state/photoStore';
 import { createSettingsStore } from './state/settingsStore';
 import { App } from './ui/App';
+import { keptBitmaps } from './ui/journal/keptBitmaps';
 import { StoresContext } from './ui/stores';
 import { openAnalysis } from './worker/analysisClient';
 
@@ -34,12 +37,23 @@ const photos = createPhotoStore({
 
 const journal = createJournalStore(openJournal, keptPhoto);
 
+// Asked once something is kept: browsers may clear what was not promised to stay.
+const stop = journal.subscribe(({ keptAs }) => {
+  if (Object.keys(keptAs).length === 0) return;
+  stop();
+  void navigator.storage?.persist?.();
+});
+
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html has no element with the id "page".');
 createRoot(place).render(
   <StrictMode>
-    <StoresContext value={{ photos, settings, journal }}>
-      <App />
+    <StoresContext
+      value={{ photos, settings, journal, keptBitmaps: keptBitmaps(journal.getState().photoOf) }}
+    >
+      <Router hook={useHashLocation}>
+        <App />
+      </Router>
     </StoresContext>
   </StrictMode>,
 );

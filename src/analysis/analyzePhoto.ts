@@ -11,6 +11,7 @@ import type { Engines } from '../vision/openEngines';
 import { ballChecks } from './ballChecks';
 import { type HeldRig, holdRig } from './holdRig';
 import { locateTray } from './locateTray';
+import { lookOfStone } from './lookOfStone';
 import { loosenBound } from './loosenBound';
 import { mirrorsSecondLight } from './mirrorsSecondLight';
 import type { AnalysisOptions, Watch } from './options';
@@ -142,6 +143,7 @@ async function measureStone(
     ...(skin ? { skin: skinReport(skin, crop, rig.mmPerPx) } : {}),
     flaws,
     inspectedCm2,
+    look: lookOfStone(engines.cv, crop, shape, rig),
     ...(held.isMoved ? { glossWithheld: true } : isOther ? { glossWithheld: 'second-light' } : {}),
   };
 }

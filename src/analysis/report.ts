@@ -1,4 +1,5 @@
 import type { Warning } from '../image/notice';
+import type { StoneLook } from '../measure/stoneLook';
 
 /** Row and column in pixels of the upright full-size photo. */
 export type PixelPoint = readonly [row: number, column: number];
@@ -205,6 +206,8 @@ export interface StoneReport {
   readonly flaws: readonly FlawReport[];
   /** Surface actually inspected for flaws, foreshortening undone. */
   readonly inspectedCm2: number;
+  /** What it looks like, to know it again at the next check. */
+  readonly look: StoneLook;
   /** Why gloss was not read: true when the rig no longer holds, or the light that its highlight mirrors; left out otherwise. */
   readonly glossWithheld?: boolean | 'second-light';
 }

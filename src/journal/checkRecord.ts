@@ -1,5 +1,7 @@
 import type { PhotoReport } from '../analysis/report';
 import type { StoneGrade } from '../grading/gradeStone';
+import type { StepLimits } from '../grading/limits';
+import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
 import type { CheckedStone, CheckRecord, Day, RecordId } from './records';
 
@@ -7,7 +9,11 @@ import type { CheckedStone, CheckRecord, Day, RecordId } from './records';
 export interface CheckSetting {
   readonly id: RecordId;
   readonly batch: RecordId;
+  /** The check whose stones this photo shows from another side; null for a check's first photo. */
+  readonly faceOf: RecordId | null;
   readonly step: Step;
+  readonly material: MaterialName | null;
+  readonly limits: StepLimits;
   readonly day: Day;
   /** Key of the photo among the journal's photos; null when it is not kept. */
   readonly photo: string | null;
@@ -20,7 +26,7 @@ export interface CheckSetting {
  * @param grades - One grade for each of its stones, in the same order.
  */
 export function checkRecord(
-  { id, batch, step, day, photo }: CheckSetting,
+  setting: CheckSetting,
   report: PhotoReport,
   grades: readonly StoneGrade[],
 ): CheckRecord {
@@ -33,8 +39,12 @@ export function checkRecord(
       lengthMm: stone.lengthMm,
       widthMm: stone.widthMm,
       areaMm2: stone.areaMm2,
+      cutOff: stone.cutOff,
       inspectedCm2: stone.inspectedCm2,
       flaws: stone.flaws.map(({ path: _, followsLamp: __, ...flaw }) => flaw),
+      highlight: stone.highlight && { byIndex: stone.highlight.byIndex },
+      glossBound: stone.glossBound,
+      ...(stone.glossWithheld === undefined ? {} : { glossWithheld: stone.glossWithheld }),
       gloss: gloss && {
         alpha: gloss.alpha,
         alphaLow: gloss.alphaLow,
@@ -46,7 +56,9 @@ export function checkRecord(
       smoothness: grade.smoothness,
       action: grade.verdict.action,
       reasons: grade.verdict.reasons,
+      look: stone.look,
     };
   });
-  return { kind: 'check', id, batch, step, day, mmPerPx: report.mmPerPx, photo, stones };
+  const longestPx = Math.max(report.widthPx, report.heightPx);
+  return { kind: 'check', ...setting, mmPerPx: report.mmPerPx, longestPx, stones };
 }

@@ -1,6 +1,10 @@
-import { Dexie, type Table } from 'dexie';
+import { Dexie, type Table, type Transaction } from 'dexie';
+import { type BatchDigest, batchDigest } from '../history/batchDigest';
+import type { BatchRecords } from '../history/batchHistory';
+import { currentRecords } from '../history/currentRecords';
 import { mergeRecords } from './mergeRecords';
-import type { JournalRecord, RecordId, RecordKind } from './records';
+import type { BatchRecord, JournalRecord, RecordId, RecordKind } from './records';
+import { type AnyRecord, RECORDS_VERSION, upgradeRecords } from './upgradeRecords';
 
 /** A photo as the journal keeps it. */
 export interface KeptPhoto {
@@ -11,28 +15,27 @@ export interface KeptPhoto {
 }
 
 type OfKind<K extends RecordKind> = Extract<JournalRecord, { kind: K }>;
+type OfBatch = Extract<JournalRecord, { readonly batch: RecordId }>['kind'];
 
 /** The journal in this browser's IndexedDB. Records are added and never changed. */
 export interface Journal {
-  /** Adds records as `mergeRecords` does, all of them or, when the storage is full, none. */
-  readonly add: (records: readonly JournalRecord[]) => Promise<void>;
+  /** Adds records as `mergeRecords` does, and their photos: all of them or, when the storage is full, none. */
+  readonly add: (records: readonly JournalRecord[], photos?: readonly KeptPhoto[]) => Promise<void>;
   readonly all: () => Promise<JournalRecord[]>;
   readonly ofKind: <K extends RecordKind>(kind: K) => Promise<OfKind<K>[]>;
-  /** Records of one kind that belong to a batch. */
-  readonly ofBatch: <K extends 'run' | 'stone' | 'check'>(kind: K, batch: RecordId) => Promise<OfKind<K>[]>;
-  /** The newest record of one kind of a batch; null without one. */
-  readonly lastOfBatch: <K extends 'run' | 'check'>(kind: K, batch: RecordId) => Promise<OfKind<K> | null>;
-  readonly countOfBatch: (kind: 'stone' | 'check', batch: RecordId) => Promise<number>;
-  /** What was said about the stones of a check. */
-  readonly ofCheck: <K extends 'identity' | 'decision'>(kind: K, check: RecordId) => Promise<OfKind<K>[]>;
-  readonly keepPhoto: (photo: KeptPhoto) => Promise<void>;
+  /** All records of a batch; null for an unknown one. */
+  readonly batch: (batch: RecordId) => Promise<BatchRecords | null>;
+  /** One for each batch, in no order. */
+  readonly digests: () => Promise<BatchDigest[]>;
   readonly photo: (key: string) => Promise<KeptPhoto | null>;
+  readonly photoKeys: () => Promise<string[]>;
   readonly close: () => void;
 }
 
 /** Schemas by version, the newest last. A version that was ever released is never edited: add the next one after it. */
 const SCHEMAS: readonly Readonly<Record<string, string>>[] = [
   { records: '&id, kind, [kind+batch+id], [kind+check]', photos: '&key' },
+  { records: '&id, kind, [batch+kind+id]', photos: '&key', digests: '&batch' },
 ];
 
 /**
@@ -44,38 +47,82 @@ const SCHEMAS: readonly Readonly<Record<string, string>>[] = [
 export async function openJournal(name = 'glintgrade journal'): Promise<Journal> {
   const db = new Dexie(name);
   SCHEMAS.forEach((schema, i) => {
-    db.version(i + 1).stores(schema);
+    const version = db.version(i + 1).stores(schema);
+    if (i === RECORDS_VERSION - 1) version.upgrade(upgradeAll);
   });
   await db.open();
-  const records: Table<JournalRecord, string> = db.table('records');
-  const photos: Table<KeptPhoto, string> = db.table('photos');
-  const ofBatch = (kind: RecordKind, batch: RecordId) =>
-    records.where('[kind+batch+id]').between([kind, batch, Dexie.minKey], [kind, batch, Dexie.maxKey]);
+  const { records, photos, digests } = tablesOf((table) => db.table(table));
   return {
-    add: (added) =>
-      db.transaction('rw', records, async () => {
+    add: (added, pictures = []) =>
+      db.transaction('rw', records, photos, digests, async () => {
+        await photos.bulkPut([...pictures]);
         const known = await records.bulkGet(added.map(({ id }) => id));
-        await records.bulkPut(
-          mergeRecords(
-            known.filter((one) => one !== undefined),
-            added,
-          ),
+        const merged = mergeRecords(
+          known.filter((one) => one !== undefined),
+          added,
         );
+        await records.bulkPut(merged);
+        for (const batch of batchesOf(merged)) await digest({ records, digests }, batch);
       }),
     all: () => records.orderBy('id').toArray(),
     ofKind: async <K extends RecordKind>(kind: K) =>
       (await records.where('kind').equals(kind).sortBy('id')) as OfKind<K>[],
-    ofBatch: async <K extends 'run' | 'stone' | 'check'>(kind: K, batch: RecordId) =>
-      (await ofBatch(kind, batch).toArray()) as OfKind<K>[],
-    lastOfBatch: async <K extends 'run' | 'check'>(kind: K, batch: RecordId) =>
-      ((await ofBatch(kind, batch).last()) as OfKind<K> | undefined) ?? null,
-    countOfBatch: (kind, batch) => ofBatch(kind, batch).count(),
-    ofCheck: async <K extends 'identity' | 'decision'>(kind: K, check: RecordId) =>
-      (await records.where('[kind+check]').equals([kind, check]).sortBy('id')) as OfKind<K>[],
-    keepPhoto: async (photo) => {
-      await photos.put(photo);
-    },
+    batch: (batch) => batchRecords(records, batch),
+    digests: () => digests.toArray(),
     photo: async (key) => (await photos.get(key)) ?? null,
+    photoKeys: async () => (await photos.toCollection().primaryKeys()).sort(),
     close: () => db.close(),
+  };
+}
+
+interface Tables {
+  readonly records: Table<JournalRecord, string>;
+  readonly photos: Table<KeptPhoto, string>;
+  readonly digests: Table<BatchDigest, string>;
+}
+
+function tablesOf(named: (table: keyof Tables) => Table): Tables {
+  return { records: named('records'), photos: named('photos'), digests: named('digests') };
+}
+
+async function upgradeAll(transaction: Transaction): Promise<void> {
+  const { records, digests } = tablesOf((table) => transaction.table(table));
+  const old = (await records.toArray()) as unknown as AnyRecord[];
+  const upgraded = upgradeRecords(old, RECORDS_VERSION - 1);
+  await records.bulkPut(upgraded);
+  for (const batch of batchesOf(upgraded)) await digest({ records, digests }, batch);
+}
+
+/** Batches that records belong to. */
+function batchesOf(records: readonly JournalRecord[]): Set<RecordId> {
+  return new Set(
+    records.flatMap((record) => {
+      if (record.kind === 'batch') return [record.corrects ?? record.id];
+      return 'batch' in record ? [record.batch] : [];
+    }),
+  );
+}
+
+async function digest({ records, digests }: Omit<Tables, 'photos'>, batch: RecordId): Promise<void> {
+  const found = await batchRecords(records, batch);
+  if (found) await digests.put(batchDigest(found));
+}
+
+async function batchRecords(records: Tables['records'], batch: RecordId): Promise<BatchRecords | null> {
+  const all = await records.where('kind').equals('batch').toArray();
+  const own = currentRecords(all as BatchRecord[]).find(({ id }) => id === batch);
+  if (!own) return null;
+  const ofKind = async <K extends OfBatch>(kind: K) =>
+    (await records
+      .where('[batch+kind+id]')
+      .between([batch, kind, Dexie.minKey], [batch, kind, Dexie.maxKey])
+      .toArray()) as unknown as OfKind<K>[];
+  return {
+    batch: own,
+    runs: await ofKind('run'),
+    stones: await ofKind('stone'),
+    checks: await ofKind('check'),
+    identities: await ofKind('identity'),
+    decisions: await ofKind('decision'),
   };
 }

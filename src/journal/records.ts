@@ -1,5 +1,7 @@
-import type { FlawReport, PixelPoint, Rig } from '../analysis/report';
+import type { FlawReport, PixelPoint, Rig, StoneReport } from '../analysis/report';
+import type { StepLimits } from '../grading/limits';
 import type { MaterialName } from '../grading/materials';
+import type { MeasuredBound, RoughnessAtIndex } from '../grading/measuredStone';
 import type { Action } from '../grading/opinion';
 import type { Step } from '../grading/steps';
 
@@ -52,6 +54,7 @@ export interface RunRecord extends Kept {
 export interface StoneRecord extends Kept {
   readonly kind: 'stone';
   readonly batch: RecordId;
+  /** The owner's name for it: "3", "the green one". */
   readonly name: string;
   readonly material: MaterialName | null;
   /** Where it came from, in the owner's words. */
@@ -59,7 +62,7 @@ export interface StoneRecord extends Kept {
   readonly isFavorite: boolean;
 }
 
-/** A stone as a check measured and judged it. */
+/** A stone as a photo measured and judged it. */
 export interface CheckedStone {
   /** Its number in the photo. */
   readonly place: number;
@@ -67,12 +70,17 @@ export interface CheckedStone {
   readonly lengthMm: number;
   readonly widthMm: number;
   readonly areaMm2: number;
+  readonly cutOff: boolean;
   readonly inspectedCm2: number;
   readonly flaws: readonly Pick<
     FlawReport,
     'kind' | 'row' | 'column' | 'diameterMm' | 'lengthMm' | 'widthMm' | 'confidence'
   >[];
-  /** Null where the photo carried no number. */
+  /** Roughness at one refractive index or more, so that gloss can be read anew for another material; null without. */
+  readonly highlight: { readonly byIndex: readonly RoughnessAtIndex[] } | null;
+  readonly glossBound: MeasuredBound | null;
+  readonly glossWithheld?: NonNullable<StoneReport['glossWithheld']>;
+  /** As it was read that day, for the check's material. Null where the photo carried no number. */
   readonly gloss: {
     readonly alpha: number;
     readonly alphaLow: number;
@@ -84,32 +92,51 @@ export interface CheckedStone {
   readonly smoothness: number;
   readonly action: Action;
   readonly reasons: readonly string[];
+  /** To know it again; null in records of the first version, which kept none. */
+  readonly look: StoneReport['look'] | null;
 }
 
+/** One photo of a batch, measured and judged; several photos on one day, the stones turned over, are one check. */
 export interface CheckRecord extends Kept {
   readonly kind: 'check';
   readonly batch: RecordId;
+  /** The check whose stones this photo shows from another side; null in a check's first photo. */
+  readonly faceOf: RecordId | null;
+  /** Step that the stones come out of. */
   readonly step: Step;
+  /** Material that all of the tray was taken for; null for a mixed tray. */
+  readonly material: MaterialName | null;
+  /** The limits it was judged by. */
+  readonly limits: StepLimits;
   readonly day: Day;
   readonly mmPerPx: number;
+  /** Length of the measured photo's longer side, whose pixels outlines and places are in; null in the first version's. */
+  readonly longestPx: number | null;
   /** Key of the photo among the journal's photos; null when it was not kept. */
   readonly photo: string | null;
   readonly stones: readonly CheckedStone[];
 }
 
-/** Which stone a place of a check is. */
+/** Which stones the places of a check's photo are; the newest for a photo counts. */
 export interface IdentityRecord extends Kept {
   readonly kind: 'identity';
+  readonly batch: RecordId;
   readonly check: RecordId;
-  readonly place: number;
-  readonly stone: RecordId;
+  readonly stones: readonly {
+    readonly place: number;
+    readonly stone: RecordId;
+    /** How sure the match was, 0 to 1; null when the owner said so. */
+    readonly confidence: number | null;
+  }[];
 }
 
-/** What the owner did with a stone, beside what was advised. */
+/** What the owner did with a stone, beside what was advised; the newest for a stone and check counts. */
 export interface DecisionRecord extends Kept {
   readonly kind: 'decision';
+  readonly batch: RecordId;
+  /** First photo of the check. */
   readonly check: RecordId;
-  readonly place: number;
+  readonly stone: RecordId;
   readonly action: Action;
 }
 

@@ -48,15 +48,21 @@ function centerOf(outline: readonly (readonly [number, number])[]) {
  * @returns Root mean square difference of their radii, 0 for the same shape.
  */
 export function silhouettesApart(a: readonly number[], b: readonly number[]): number {
+  return Math.min(turnedApart(a, b), turnedApart(a, b.toReversed()));
+}
+
+/**
+ * How different two silhouettes are once one is turned to fit the other best, without turning it over.
+ *
+ * @returns Root mean square difference of their radii, 0 for the same shape.
+ */
+export function turnedApart(a: readonly number[], b: readonly number[]): number {
   const n = a.length;
-  const mirrored = [...b].reverse();
   let least = Number.POSITIVE_INFINITY;
-  for (const other of [b, mirrored]) {
-    for (let turn = 0; turn < n; turn++) {
-      let sum = 0;
-      for (let k = 0; k < n && sum < least; k++) sum += (a[k]! - other[(k + turn) % n]!) ** 2;
-      least = Math.min(least, sum);
-    }
+  for (let turn = 0; turn < n; turn++) {
+    let sum = 0;
+    for (let k = 0; k < n && sum < least; k++) sum += (a[k]! - b[(k + turn) % n]!) ** 2;
+    least = Math.min(least, sum);
   }
   return Math.sqrt(least / n);
 }

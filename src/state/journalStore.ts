@@ -1,49 +1,49 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Step } from '../grading/steps';
-import { checkRecord } from '../journal/checkRecord';
-import { currentRecords } from '../journal/currentRecords';
+import type { BatchDigest } from '../history/batchDigest';
+import { type BatchHistory, batchHistory } from '../history/batchHistory';
+import { currentRecords } from '../history/currentRecords';
+import { type Proposal, proposeStones } from '../history/proposeStones';
 import type { Journal, KeptPhoto } from '../journal/openJournal';
 import { recordId } from '../journal/recordId';
-import type { BatchRecord, CheckRecord, Day, RecordId } from '../journal/records';
+import type { MachineRecord, RecordId } from '../journal/records';
 import type { GradedPhoto } from './gradePhoto';
-
-/** A batch as the list shows it. */
-export interface BatchSummary {
-  readonly batch: BatchRecord;
-  readonly checkCount: number;
-  readonly last: CheckRecord | null;
-}
-
-export interface CheckToKeep {
-  /** The photo's id on this visit. */
-  readonly photoId: number;
-  readonly file: Blob;
-  readonly graded: GradedPhoto;
-  readonly step: Step;
-  readonly day: Day;
-  /** An existing batch, or the name of a new one. */
-  readonly batch: { readonly id: RecordId } | { readonly name: string };
-}
+import { type CheckToKeep, type KeptAs, keepCheck } from './keepCheck';
+import type { Saying } from './saidAnew';
 
 export interface JournalState {
   readonly status: 'opening' | 'open' | 'refused';
-  readonly batches: readonly BatchSummary[];
-  /** The check that each photo of this visit was kept as. */
-  readonly keptAs: Readonly<Record<number, RecordId>>;
+  /** Those with the newest check first. */
+  readonly batches: readonly BatchDigest[];
+  readonly machines: readonly MachineRecord[];
+  /** Where each photo of this visit, by its id, was last kept. */
+  readonly keptAs: Readonly<Record<number, KeptAs>>;
+  /** Grows with everything that is added, so that what was read can be read again. */
+  readonly edition: number;
   /** What went wrong last; null when nothing did. */
   readonly trouble: string | null;
-  readonly keep: (check: CheckToKeep) => Promise<void>;
-  readonly checksOf: (batch: RecordId) => Promise<CheckRecord[]>;
+  /** Which of a batch's stones lie in a photo; all are new to a new batch, null. */
+  readonly propose: (
+    graded: GradedPhoto,
+    batch: RecordId | null,
+    faceOf: RecordId | null,
+  ) => Promise<Proposal[]>;
+  /** @returns Whether it was kept; if not, `trouble` says why. */
+  readonly keep: (photoId: number, check: CheckToKeep) => Promise<boolean>;
+  /** Adds what the owner says: names, decisions, runs, corrections. */
+  readonly say: (sayings: readonly Saying[]) => Promise<boolean>;
+  readonly historyOf: (batch: RecordId) => Promise<BatchHistory | null>;
   readonly photoOf: (key: string) => Promise<KeptPhoto | null>;
+  /** The journal itself, once it is open. */
+  readonly opened: Promise<Journal>;
 }
 
 const REFUSED =
   'This browser keeps no journal here: storage is forbidden, as in a private window. Checks are measured, but not remembered.';
 const FULL =
-  'The check could not be kept: the storage may be full. Free some space and keep it again; nothing kept before is lost.';
+  'It could not be kept: the storage may be full. Free some space and try again; nothing kept before is lost.';
 
 /**
- * Holds the journal's list of batches.
+ * Holds the journal's list of batches, and adds to the journal.
  *
  * @param open - Opens the journal.
  * @param shrink - Makes a photo ready to be kept.
@@ -53,66 +53,61 @@ export function createJournalStore(
   shrink: (file: Blob) => Promise<KeptPhoto>,
 ): StoreApi<JournalState> {
   const opened = open();
-  const store = createStore<JournalState>()((set, get) => ({
-    status: 'opening',
-    batches: [],
-    keptAs: {},
-    trouble: null,
-    keep: async (check) => {
+  const store = createStore<JournalState>()((set, get) => {
+    const refresh = async (journal: Journal) =>
+      set({ ...(await listsOf(journal)), edition: get().edition + 1, trouble: null });
+    const attempt = async (work: (journal: Journal) => Promise<void>): Promise<boolean> => {
       try {
         const journal = await opened;
-        const added = await addCheck(journal, check, shrink);
-        set({
-          keptAs: { ...get().keptAs, [check.photoId]: added },
-          batches: await summaries(journal),
-          trouble: null,
-        });
+        await work(journal);
+        await refresh(journal);
+        return true;
       } catch {
         set({ trouble: get().status === 'refused' ? REFUSED : FULL });
+        return false;
       }
-    },
-    checksOf: async (batch) => currentRecords(await (await opened).ofBatch('check', batch)),
-    photoOf: async (key) => (await opened).photo(key),
-  }));
+    };
+    const historyOf = async (batch: RecordId) => {
+      const records = await (await opened).batch(batch);
+      return records && batchHistory(records);
+    };
+    return {
+      status: 'opening',
+      batches: [],
+      machines: [],
+      keptAs: {},
+      edition: 0,
+      trouble: null,
+      opened,
+      historyOf,
+      propose: async ({ report }, batch, faceOf) => {
+        const history = batch === null ? null : await historyOf(batch);
+        const seen = report.stones.map(({ id, look }) => ({ place: id, look }));
+        return proposeStones(seen, history ?? { checks: [], stones: [] }, faceOf);
+      },
+      keep: (photoId, check) =>
+        attempt(async (journal) => {
+          const batch = 'id' in check.batch ? await historyOf(check.batch.id) : null;
+          const kept = await keepCheck(journal, check, batch?.stones.length ?? 0, shrink);
+          set({ keptAs: { ...get().keptAs, [photoId]: kept } });
+        }),
+      say: (sayings) =>
+        attempt((journal) => journal.add(sayings.map((saying) => ({ ...saying, id: recordId() })))),
+      photoOf: async (key) => (await opened).photo(key),
+    };
+  });
   opened.then(
-    async (journal) => store.setState({ status: 'open', batches: await summaries(journal) }),
+    async (journal) => store.setState({ status: 'open', ...(await listsOf(journal)) }),
     () => store.setState({ status: 'refused', trouble: REFUSED }),
   );
   return store;
 }
 
-async function addCheck(
-  journal: Journal,
-  { file, graded, step, day, batch }: CheckToKeep,
-  shrink: (file: Blob) => Promise<KeptPhoto>,
-): Promise<RecordId> {
-  const photo = await shrink(file);
-  const fresh: BatchRecord[] =
-    'id' in batch
-      ? []
-      : [{ kind: 'batch', id: recordId(), name: batch.name, machine: null, startedOn: day, isOver: false }];
-  const batchId = 'id' in batch ? batch.id : fresh[0]!.id;
-  const id = recordId();
-  const check = checkRecord(
-    { id, batch: batchId, step, day, photo: photo.key },
-    graded.report,
-    graded.grades,
-  );
-  await journal.keepPhoto(photo);
-  await journal.add([...fresh, check]);
-  return id;
-}
-
-/** Batches with the newest check first. */
-async function summaries(journal: Journal): Promise<BatchSummary[]> {
-  const batches = currentRecords(await journal.ofKind('batch'));
-  const all = await Promise.all(
-    batches.map(async (batch) => ({
-      batch,
-      checkCount: await journal.countOfBatch('check', batch.id),
-      last: await journal.lastOfBatch('check', batch.id),
-    })),
-  );
-  const newest = ({ batch, last }: BatchSummary) => last?.id ?? batch.id;
-  return all.sort((a, b) => (newest(a) < newest(b) ? 1 : -1));
+async function listsOf(journal: Journal): Promise<Pick<JournalState, 'batches' | 'machines'>> {
+  const newest = ({ last, batch }: BatchDigest) => `${last?.day ?? ''} ${last?.check ?? batch}`;
+  const batches = await journal.digests();
+  return {
+    batches: batches.sort((a, b) => (newest(a) < newest(b) ? 1 : -1)),
+    machines: currentRecords(await journal.ofKind('machine')),
+  };
 }

@@ -1,8 +1,11 @@
 import { useCallback, useState } from 'react';
+import { Link, Route, Switch, useLocation } from 'wouter';
 import type { NewPhoto } from '../state/photoStore';
 import { Cautions } from './cautions/Cautions';
 import { FirstVisit } from './cautions/FirstVisit';
-import { JournalDialog } from './journal/JournalDialog';
+import { BatchScreen } from './journal/BatchScreen';
+import { JournalScreen } from './journal/JournalScreen';
+import { StoneScreen } from './journal/StoneScreen';
 import { PhotoButtons } from './photo/PhotoButtons';
 import { useDroppedPhotos } from './photo/useDroppedPhotos';
 import { Setup } from './setup/Setup';
@@ -12,8 +15,16 @@ import { TrayScreen } from './tray/TrayScreen';
 /** The whole page. */
 export function App() {
   const { add } = useStoreActions();
-  const [open, setOpen] = useState<'setup' | 'cautions' | 'journal' | null>(null);
-  const over = useDroppedPhotos(useCallback((photos: NewPhoto[]) => add(photos), [add]));
+  const [place, go] = useLocation();
+  const [open, setOpen] = useState<'setup' | 'cautions' | null>(null);
+  const drop = useCallback(
+    (photos: NewPhoto[]) => {
+      add(photos);
+      go('/');
+    },
+    [add, go],
+  );
+  const over = useDroppedPhotos(drop);
   return (
     <div className="page" data-dropping={over}>
       <header className="masthead">
@@ -22,13 +33,22 @@ export function App() {
             <path d="M3 21C2 13 9 5 19 3.5C28 2 37 8 38 16C39 25 31 30 20 30C10 30 4 28 3 21Z" />
             <path className="masthead-glint" d="M9 17C10.5 12.5 14 9.5 18.5 8.6" />
           </svg>
-          Glintgrade
+          <span>Glintgrade</span>
         </h1>
+        <nav className="masthead-places" aria-label="Places">
+          <Link href="/" className="button button-quiet" aria-current={place === '/' ? 'page' : undefined}>
+            Tray
+          </Link>
+          <Link
+            href="/journal"
+            className="button button-quiet"
+            aria-current={place.startsWith('/journal') ? 'page' : undefined}
+          >
+            Journal
+          </Link>
+        </nav>
         <button type="button" className="button button-quiet" onClick={() => setOpen('cautions')}>
           Safety
-        </button>
-        <button type="button" className="button button-quiet" onClick={() => setOpen('journal')}>
-          Journal
         </button>
         <button type="button" className="button button-quiet" onClick={() => setOpen('setup')}>
           Setup
@@ -36,11 +56,24 @@ export function App() {
       </header>
       <main>
         <FirstVisit onRead={() => setOpen('cautions')} />
-        <TrayScreen onSetup={() => setOpen('setup')} />
+        <Switch>
+          <Route path="/journal/:batch/:stone">
+            {({ batch, stone }) => <StoneScreen batch={batch} stone={stone} />}
+          </Route>
+          <Route path="/journal/:batch">{({ batch }) => <BatchScreen key={batch} batch={batch} />}</Route>
+          <Route path="/journal">
+            <JournalScreen />
+          </Route>
+          <Route>
+            <TrayScreen onSetup={() => setOpen('setup')} />
+          </Route>
+        </Switch>
       </main>
-      <footer className="thumb-bar">
-        <PhotoButtons />
-      </footer>
+      {!place.startsWith('/journal') && (
+        <footer className="thumb-bar">
+          <PhotoButtons />
+        </footer>
+      )}
       <p className="privacy">Photos never leave this device.</p>
       {over && (
         <p className="drop-hint" role="status">
@@ -48,7 +81,6 @@ export function App() {
         </p>
       )}
       {open === 'cautions' && <Cautions onClose={() => setOpen(null)} />}
-      {open === 'journal' && <JournalDialog onClose={() => setOpen(null)} />}
       {open === 'setup' && <Setup onClose={() => setOpen(null)} />}
     </div>
   );

@@ -11,6 +11,8 @@ export interface Stores {
   readonly photos: StoreApi<PhotoState>;
   readonly settings: StoreApi<SettingsState>;
   readonly journal: StoreApi<JournalState>;
+  /** Decodes the journal's photos. */
+  readonly keptBitmaps: (key: string) => Promise<ImageBitmap | null>;
 }
 
 /** Set once in main.tsx. */
@@ -64,4 +66,9 @@ export function useGraded(): GradedPhoto | null {
   const material = useSettings((state) => state.material);
   const limits = useSettings((state) => state.limits);
   return report === null ? null : gradePhoto(report, { step, material, limits });
+}
+
+/** Decodes the journal's photos. */
+export function useKeptBitmaps(): Stores['keptBitmaps'] {
+  return useStores().keptBitmaps;
 }

@@ -6,6 +6,7 @@ import { parseArgs } from 'node:util';
 import { locateTray } from '../../src/analysis/locateTray';
 import { lookOfStone } from '../../src/analysis/lookOfStone';
 import type { StoneReport } from '../../src/analysis/report';
+import { stoneCrop } from '../../src/analysis/stoneCrop';
 import { decodeFile } from '../../src/cli/decodeFile';
 import { lookDistance } from '../../src/identity/lookDistance';
 import { matchLooks } from '../../src/identity/matchLooks';
@@ -48,7 +49,10 @@ async function seenIn(path: string, truth: BatchTruth): Promise<Seen[]> {
   const found = tray.stones.map(({ shape }, i) => ({ ...shape, id: i + 1 }) as unknown as StoneReport);
   return matchStones(found, truth.stones, photo.widthPx, photo.heightPx).map(({ stone, truth: one }) => {
     const { stone: number } = truth.stones.find(({ id }) => id === one.id)!;
-    const look = lookOfStone(cv, photo, tray.stones[stone.id - 1]!.shape, tray.expected);
+    const { shape } = tray.stones[stone.id - 1]!;
+    const { mmPerPx, lampColor } = tray.expected;
+    const crop = stoneCrop(photo, shape.outline, mmPerPx, lampColor ?? [1, 1, 1]);
+    const look = lookOfStone(cv, crop, shape, tray.expected);
     return { stone: number, material: one.material, look };
   });
 }

@@ -1,8 +1,14 @@
+import { Dexie } from 'dexie';
 import { afterEach, expect, it } from 'vitest';
+import { DEFAULT_LIMITS } from '../../src/grading/limits';
+import { batchDigest } from '../../src/history/batchDigest';
 import { mergeRecords } from '../../src/journal/mergeRecords';
 import { type Journal, openJournal } from '../../src/journal/openJournal';
-import type { CheckRecord, IdentityRecord } from '../../src/journal/records';
+import type { CheckRecord } from '../../src/journal/records';
+import { upgradeRecords } from '../../src/journal/upgradeRecords';
 import { batchRecord as batch } from '../helpers/batchRecord';
+import { FIRST_VERSION } from '../helpers/firstVersion';
+import { inventedBatch, recordsOf, weeksInCoarse } from '../helpers/inventedBatch';
 
 let journal: Journal | null = null;
 let number = 0;
@@ -16,13 +22,8 @@ async function open(name = `test journal ${++number} ${Math.random()}`): Promise
 afterEach(() => journal?.close());
 
 const check = (id: string, of: string): CheckRecord => ({
-  kind: 'check',
-  id,
-  batch: of,
-  step: 'coarse',
-  day: '2026-03-09',
-  mmPerPx: 0.12,
-  photo: null,
+  ...({ kind: 'check', id, batch: of, faceOf: null, step: 'coarse', material: null } as const),
+  ...{ limits: DEFAULT_LIMITS.coarse, day: '2026-03-09', mmPerPx: 0.12, longestPx: 2000, photo: null },
   stones: [],
 });
 
@@ -54,23 +55,47 @@ it('merges like the plain union of two journals', async () => {
   expect(await kept.all()).toEqual(mergeRecords(mine, theirs));
 });
 
-it('finds the records of a batch and of a check', async () => {
+it('finds the records of a batch, and none of another', async () => {
   const kept = await open();
-  const identity: IdentityRecord = { kind: 'identity', id: '01G', check: '01D', place: 3, stone: '01S' };
-  await kept.add([batch('01A', 'a'), batch('01B', 'b'), identity]);
-  await kept.add([check('01E', '01A'), check('01D', '01A'), check('01F', '01B')]);
-  expect((await kept.ofKind('batch')).map(({ id }) => id)).toEqual(['01A', '01B']);
-  expect((await kept.ofBatch('check', '01A')).map(({ id }) => id)).toEqual(['01D', '01E']);
-  expect((await kept.lastOfBatch('check', '01A'))?.id).toBe('01E');
-  expect(await kept.lastOfBatch('run', '01A')).toBeNull();
-  expect(await kept.countOfBatch('check', '01A')).toBe(2);
-  expect(await kept.ofCheck('identity', '01D')).toEqual([identity]);
+  const one = inventedBatch(weeksInCoarse([[{ pits: 3 }], [{ pits: 1 }]]));
+  const other = inventedBatch(weeksInCoarse([[{}]]), { letter: 'C' });
+  await kept.add([...recordsOf(other), ...recordsOf(one)]);
+  expect((await kept.ofKind('batch')).map(({ id }) => id)).toEqual([one.batch.id, other.batch.id]);
+  expect(await kept.batch(one.batch.id)).toEqual(one);
+  expect(await kept.batch('01Q')).toBeNull();
+});
+
+it('keeps a digest of each batch up to date with everything that is added', async () => {
+  const kept = await open();
+  const records = inventedBatch(weeksInCoarse([[{ pits: 3 }], [{ pits: 1 }]]));
+  const { checks, identities } = records;
+  await kept.add(recordsOf({ ...records, checks: checks.slice(0, 1), identities: identities.slice(0, 1) }));
+  expect((await kept.digests()).map(({ checkCount }) => checkCount)).toEqual([1]);
+  await kept.add([checks[1]!, identities[1]!, batch('01Z', 'renamed', records.batch.id)]);
+  expect(await kept.digests()).toEqual([{ ...batchDigest(records), name: 'renamed' }]);
+});
+
+it('opens a journal of the first version, with all of it', async () => {
+  const name = `first version ${Math.random()}`;
+  const old = new Dexie(name);
+  old.version(1).stores({ records: '&id, kind, [kind+batch+id], [kind+check]', photos: '&key' });
+  await old.open();
+  await old.table('records').bulkAdd([...FIRST_VERSION]);
+  await old.table('photos').add({ key: 'ab12', photo: new Blob(['photo']), thumbnail: new Blob(['thumb']) });
+  old.close();
+  const kept = await open(name);
+  expect(await kept.all()).toEqual(upgradeRecords(FIRST_VERSION, 1));
+  expect((await kept.digests()).map(({ name: called, checkCount }) => [called, checkCount])).toEqual([
+    ['Brook pebbles', 1],
+  ]);
+  expect(await (await kept.photo('ab12'))?.photo.text()).toBe('photo');
 });
 
 it('keeps a photo with its thumbnail', async () => {
   const kept = await open();
   const blob = (text: string) => new Blob([text], { type: 'image/jpeg' });
-  await kept.keepPhoto({ key: 'ab12', photo: blob('photo'), thumbnail: blob('thumb') });
+  await kept.add([], [{ key: 'ab12', photo: blob('photo'), thumbnail: blob('thumb') }]);
+  expect(await kept.photoKeys()).toEqual(['ab12']);
   const found = await kept.photo('ab12');
   expect([await found?.photo.text(), await found?.thumbnail.text()]).toEqual(['photo', 'thumb']);
   expect(await kept.photo('none')).toBeNull();

@@ -39,6 +39,18 @@ function inventedHighlight(center: PixelPoint, alpha: number): HighlightReport {
   };
 }
 
+/** Colors, patterns and silhouettes that differ from stone to stone far more than two photos of one do. */
+function inventedLook(id: number, lengthMm: number, widthMm: number): StoneReport['look'] {
+  const wave = (count: number, scale: number, turn: number) =>
+    Array.from({ length: count }, (_, k) => scale * Math.sin(id * 2.4 + turn * k));
+  return {
+    colors: wave(15, 20, 0.1).map((value, k) => (k < 5 ? 50 + value : value / 2)),
+    pattern: wave(12, 0.8, 0.3),
+    silhouette: wave(72, 0.05, 0.26).map((value) => 1 + value),
+    size: [lengthMm, widthMm, (Math.PI / 4) * lengthMm * widthMm],
+  };
+}
+
 /** Invented stones are told apart by their number: rougher from one to the next, every third with flaws. */
 function inventedStone(id: number, center: PixelPoint): StoneReport {
   const [lengthPx, widthPx] = [200 + 18 * (id % 4), 150 + 12 * (id % 3)];
@@ -59,6 +71,7 @@ function inventedStone(id: number, center: PixelPoint): StoneReport {
     glossBound: id % 7 === 0 ? { byIndex: [{ n: 1.54, alphaAtLeast: 0.15 }] } : null,
     flaws: id % 3 === 0 ? flaws : id % 3 === 1 ? [] : flaws.slice(0, 1),
     inspectedCm2: 2.4,
+    look: inventedLook(id, lengthPx / 10, widthPx / 10),
   };
 }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { currentRecords } from '../../src/journal/currentRecords';
+import { currentRecords } from '../../src/history/currentRecords';
 import { mergeRecords } from '../../src/journal/mergeRecords';
 import type { BatchRecord, JournalRecord } from '../../src/journal/records';
 import { batchRecord as batch } from '../helpers/batchRecord';

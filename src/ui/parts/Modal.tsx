@@ -3,11 +3,15 @@ import { type ReactNode, useEffect, useId, useRef } from 'react';
 interface Props {
   readonly title: string;
   readonly onClose: () => void;
+  /** Written on the button that closes it. */
+  readonly closeWord?: string;
+  /** What the window is for, when that is more than reading; written on a button beside the one that closes it. */
+  readonly action?: { readonly word: string; readonly run: () => void };
   readonly children: ReactNode;
 }
 
 /** A window over the page; Escape, the button below or a tap beside it closes it. */
-export function Modal({ title, onClose, children }: Props) {
+export function Modal({ title, onClose, closeWord = 'Done', action, children }: Props) {
   const ref = useRef<HTMLDialogElement>(null);
   const titleId = useId();
   useEffect(() => {
@@ -26,9 +30,20 @@ export function Modal({ title, onClose, children }: Props) {
         <h2 id={titleId}>{title}</h2>
         {children}
       </div>
-      <button type="button" className="button button-strong modal-close" onClick={() => ref.current?.close()}>
-        Done
-      </button>
+      <div className="modal-close">
+        <button
+          type="button"
+          className={action ? 'button' : 'button button-strong'}
+          onClick={() => ref.current?.close()}
+        >
+          {closeWord}
+        </button>
+        {action && (
+          <button type="button" className="button button-strong" onClick={action.run}>
+            {action.word}
+          </button>
+        )}
+      </div>
     </dialog>
   );
 }

@@ -1,7 +1,7 @@
 import { type CSSProperties, useMemo, useState } from 'react';
 import type { Action } from '../../grading/opinion';
 import type { WarningCode } from '../../image/notice';
-import { KeepCheck } from '../journal/KeepCheck';
+import { KeepCheck } from '../keep/KeepCheck';
 import { StoneList } from '../list/StoneList';
 import { displayLift } from '../photo/displayLift';
 import { LampMovedLine } from '../photo/LampMovedLine';
@@ -62,7 +62,7 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
           <StoneList graded={graded} bitmap={bitmap} name={photo.name} only={present} onOnly={setOnly} />
         )}
         {graded !== null && graded.report.stones.length > 0 && !photo.sample && (
-          <KeepCheck key={photo.id} photo={photo} graded={graded} />
+          <KeepCheck key={photo.id} photo={photo} graded={graded} bitmap={bitmap} />
         )}
       </div>
     </div>

@@ -1,4 +1,4 @@
-import type { JournalRecord } from './records';
+import type { JournalRecord } from '../journal/records';
 
 /**
  * Each thing as it was last said: the newest of a first record and its corrections, under the first one's id.

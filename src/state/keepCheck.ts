@@ -1,0 +1,103 @@
+import { DEFAULT_LIMITS, type Limits } from '../grading/limits';
+import type { MaterialName } from '../grading/materials';
+import type { Step } from '../grading/steps';
+import { checkRecord } from '../journal/checkRecord';
+import type { Journal, KeptPhoto } from '../journal/openJournal';
+import { recordId } from '../journal/recordId';
+import type { BatchRecord, Day, IdentityRecord, RecordId, StoneRecord } from '../journal/records';
+import type { GradedPhoto } from './gradePhoto';
+
+/** A stone of the photo, as it was matched or as the owner said. */
+export interface NamedPlace {
+  readonly place: number;
+  /** Null for a stone that is new to the batch. */
+  readonly stone: RecordId | null;
+  /** Of the match, 0 to 1; null when the owner said so. */
+  readonly confidence: number | null;
+}
+
+export interface CheckToKeep {
+  readonly file: Blob;
+  readonly graded: GradedPhoto;
+  readonly step: Step;
+  readonly material: MaterialName | null;
+  readonly limits: Limits | null;
+  readonly day: Day;
+  /** An existing batch, or the name of a new one. */
+  readonly batch: { readonly id: RecordId } | { readonly name: string };
+  /** The check that the photo shows from another side; null for a check of its own. */
+  readonly faceOf: RecordId | null;
+  readonly stones: readonly NamedPlace[];
+}
+
+/** Where a check went. */
+export interface KeptAs {
+  readonly batch: RecordId;
+  /** The photo's own record. */
+  readonly photo: RecordId;
+  /** The check's first photo; the same for a check of one photo. */
+  readonly check: RecordId;
+}
+
+/**
+ * Adds a check with its photo, its stones and, for a first check, its batch; all of it or nothing.
+ *
+ * @param knownCount - Stones that the batch has so far: new ones are numbered on from there.
+ */
+export async function keepCheck(
+  journal: Journal,
+  toKeep: CheckToKeep,
+  knownCount: number,
+  shrink: (file: Blob) => Promise<KeptPhoto>,
+): Promise<KeptAs> {
+  const { graded, step, material, day, faceOf } = toKeep;
+  const photo = await shrink(toKeep.file);
+  const batch = batchOf(toKeep);
+  const id = recordId();
+  const limits = (toKeep.limits ?? DEFAULT_LIMITS)[step];
+  const setting = { id, batch: batch.id, faceOf, step, material, limits, day, photo: photo.key };
+  const check = checkRecord(setting, graded.report, graded.grades);
+  const { fresh, identity } = named(toKeep.stones, { batch: batch.id, check: id, material, knownCount });
+  await journal.add([...batch.fresh, check, ...fresh, identity], [photo]);
+  return { batch: batch.id, photo: id, check: faceOf ?? id };
+}
+
+function batchOf({ batch, day }: CheckToKeep): { id: RecordId; fresh: BatchRecord[] } {
+  if ('id' in batch) return { id: batch.id, fresh: [] };
+  const id = recordId();
+  return {
+    id,
+    fresh: [{ kind: 'batch', id, name: batch.name, machine: null, startedOn: day, isOver: false }],
+  };
+}
+
+interface Place {
+  readonly batch: RecordId;
+  readonly check: RecordId;
+  readonly material: MaterialName | null;
+  readonly knownCount: number;
+}
+
+/** What is said of the stones, and the stones that are new by it. */
+function named(
+  places: readonly NamedPlace[],
+  { batch, check, material, knownCount }: Place,
+): { fresh: StoneRecord[]; identity: IdentityRecord } {
+  const fresh: StoneRecord[] = [];
+  const stones = places.map(({ place, stone, confidence }) => {
+    if (stone !== null) return { place, stone, confidence };
+    const name = `${knownCount + fresh.length + 1}`;
+    const added: StoneRecord = {
+      kind: 'stone',
+      id: recordId(),
+      batch,
+      name,
+      material,
+      source: '',
+      isFavorite: false,
+    };
+    fresh.push(added);
+    return { place, stone: added.id, confidence: null };
+  });
+  return { fresh, identity: { kind: 'identity', id: recordId(), batch, check, stones } };
+}

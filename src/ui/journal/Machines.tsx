@@ -1,0 +1,98 @@
+import { type FormEvent, useId, useState } from 'react';
+import type { MachineRecord } from '../../journal/records';
+import type { Saying } from '../../state/saidAnew';
+import { useJournal } from '../stores';
+
+/** The owner's machines, and room for one more. */
+export function Machines() {
+  const { machines, say } = useJournal((state) => state);
+  const [isAdding, setAdding] = useState(false);
+  return (
+    <section className="machines" aria-labelledby="machines-title">
+      <h3 id="machines-title">Machines</h3>
+      <ul>
+        {machines.map(({ id, name, type, capacityKg }) => (
+          <li key={id}>
+            <strong>{name}</strong>, {type}
+            {capacityKg !== null && `, ${capacityKg} kg`}
+          </li>
+        ))}
+      </ul>
+      {isAdding ? (
+        <MachineForm
+          onAdd={async (machine) => {
+            if (await say([machine])) setAdding(false);
+          }}
+        />
+      ) : (
+        <button type="button" className="button" onClick={() => setAdding(true)}>
+          Add a machine
+        </button>
+      )}
+    </section>
+  );
+}
+
+function MachineForm({ onAdd }: { onAdd: (machine: Saying<MachineRecord>) => void }) {
+  const [name, setName] = useState('');
+  const [type, setType] = useState<MachineRecord['type']>('rotary');
+  const [kg, setKg] = useState('');
+  const ids = { name: useId(), type: useId(), kg: useId() };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const capacity = Number(kg);
+    onAdd({
+      kind: 'machine',
+      name: name.trim(),
+      type,
+      capacityKg: kg.trim() !== '' && capacity > 0 ? capacity : null,
+    });
+  };
+  return (
+    <form className="said" onSubmit={submit}>
+      <div className="field">
+        <label className="field-label" htmlFor={ids.name}>
+          Name
+        </label>
+        <input
+          id={ids.name}
+          type="text"
+          required
+          maxLength={60}
+          value={name}
+          onChange={(event) => setName(event.target.value)}
+        />
+      </div>
+      <div className="field">
+        <label className="field-label" htmlFor={ids.type}>
+          Kind
+        </label>
+        <select
+          id={ids.type}
+          value={type}
+          onChange={(event) => setType(event.target.value as MachineRecord['type'])}
+        >
+          <option value="rotary">rotary barrel</option>
+          <option value="vibratory">vibratory bowl</option>
+        </select>
+      </div>
+      <div className="field">
+        <label className="field-label" htmlFor={ids.kg}>
+          Holds, kg (may stay empty)
+        </label>
+        <input
+          id={ids.kg}
+          type="number"
+          inputMode="decimal"
+          min="0"
+          step="any"
+          value={kg}
+          onChange={(event) => setKg(event.target.value)}
+        />
+      </div>
+      <button type="submit" className="button button-strong">
+        Add
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,50 @@
+import { Link } from 'wouter';
+import type { MaterialName } from '../../grading/materials';
+import type { StoneHistory } from '../../history/batchHistory';
+import { stoneOutlook } from '../../history/stoneOutlook';
+import { type UsualEnd, verdictNow } from '../../history/verdictNow';
+import type { RecordId } from '../../journal/records';
+import { ACTION_MARKS } from '../../picture/actionMarks';
+import { ActionSign } from '../parts/ActionSign';
+import { StonePicture } from './StonePicture';
+
+interface Props {
+  readonly batch: RecordId;
+  readonly history: StoneHistory;
+  readonly ends: ReadonlyMap<MaterialName, UsualEnd>;
+}
+
+/** A stone of a batch: its picture, what to do with it with all its checks in mind, and its outlook. */
+export function StoneRow({ batch, history, ends }: Props) {
+  const { stone, checks } = history;
+  const last = checks.at(-1)!;
+  const usualEnd = stone.material === null ? null : (ends.get(stone.material) ?? null);
+  const { action } = verdictNow(checks, stone.material, usualEnd);
+  const outlook = stoneOutlook(checks);
+  const note = outlook && outlook.kind === 'clears' && action !== 'set-aside' ? outlook.sentence : '';
+  return (
+    <li className="stone-row" data-action={action}>
+      <StonePicture face={last.faces[0]} label="" />
+      <div>
+        <p className="stone-row-name">
+          <Link href={`/journal/${batch}/${stone.id}`}>{stoneTitle(stone.name)}</Link>
+          {stone.isFavorite && <span title="favorite"> ★</span>}
+          {stone.material !== null && <span className="fine"> {stone.material}</span>}
+        </p>
+        <p className="stone-row-action">
+          <ActionSign action={action} />
+          <strong>{ACTION_MARKS[action].word}</strong>
+          {last.decision !== null && last.decision !== action && (
+            <span className="fine"> you: {ACTION_MARKS[last.decision].word.toLowerCase()}</span>
+          )}
+        </p>
+        {note !== '' && <p className="fine">{note}</p>}
+      </div>
+    </li>
+  );
+}
+
+/** "Stone 3" for numbers, the owner's own words as they are. */
+export function stoneTitle(name: string): string {
+  return /^\d+$/.test(name) ? `Stone ${name}` : name;
+}

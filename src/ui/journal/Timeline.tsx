@@ -1,0 +1,103 @@
+import { useMemo } from 'react';
+import type { MaterialName } from '../../grading/materials';
+import { plainNumber } from '../../grading/plainNumber';
+import type { StoneCheck } from '../../history/batchHistory';
+import { checkGrade } from '../../history/checkGrade';
+import { daysBetween } from '../../history/daysBetween';
+import { axisScale } from '../stone/chartScale';
+
+interface Point {
+  readonly day: number;
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** Pits, fractures, size and gloss from check to check, each on a strip of its own over the same days. */
+export function Timeline({
+  checks,
+  material,
+}: {
+  checks: readonly StoneCheck[];
+  material: MaterialName | null;
+}) {
+  const strips = useMemo(() => stripsOf(checks, material), [checks, material]);
+  return (
+    <section aria-labelledby="timeline-title">
+      <h3 id="timeline-title">From check to check</h3>
+      {strips.map((strip) => (
+        <Strip key={strip.what} {...strip} />
+      ))}
+      <p className="timeline-days">
+        <span>{checks[0]?.check.day}</span>
+        <span>{checks.at(-1)?.check.day}</span>
+      </p>
+    </section>
+  );
+}
+
+interface StripProps {
+  readonly what: string;
+  readonly unit: string;
+  readonly points: readonly Point[];
+  /** Line that the value should come under; null without one. */
+  readonly limit: number | null;
+}
+
+function stripsOf(checks: readonly StoneCheck[], material: MaterialName | null): StripProps[] {
+  const { limits } = checks.at(-1)!.check;
+  const start = checks[0]!.check.day;
+  const rows = checks.map((seen) => {
+    const { gloss, pitsPerCm2, fractureMm } = checkGrade(seen, material);
+    const lengthMm = Math.max(...seen.faces.map(({ stone }) => stone.lengthMm));
+    return { day: daysBetween(start, seen.check.day), gloss, pitsPerCm2, fractureMm, lengthMm };
+  });
+  const glosses = rows.flatMap(({ day, gloss }) =>
+    gloss ? [{ day, value: gloss.gu60, low: gloss.gu60Low, high: gloss.gu60High }] : [],
+  );
+  const of = (figure: (row: (typeof rows)[number]) => number) =>
+    rows.map((row): Point => ({ day: row.day, value: figure(row) }));
+  return [
+    { what: 'Pits', unit: 'per cm²', points: of((row) => row.pitsPerCm2), limit: limits.maxPitsPerCm2 },
+    { what: 'Fractures', unit: 'mm', points: of((row) => row.fractureMm), limit: limits.maxFractureMm },
+    { what: 'Length', unit: 'mm', points: of((row) => row.lengthMm), limit: limits.minLengthMm },
+    ...(glosses.length > 0 ? [{ what: 'Gloss', unit: 'gloss units', points: glosses, limit: null }] : []),
+  ];
+}
+
+const HEIGHT = 64;
+
+function Strip({ what, unit, points, limit }: StripProps) {
+  const most = Math.max(...points.map(({ value, high }) => high ?? value), limit ?? 0, 0.1) * 1.1;
+  const x = axisScale([0, Math.max(1, points.at(-1)!.day)], [8, 352]);
+  const y = axisScale([0, most], [HEIGHT - 6, 6]);
+  const [first, last] = [points[0]!, points.at(-1)!];
+  const line = points.map(({ day, value }, i) => `${i === 0 ? 'M' : 'L'}${x(day)} ${y(value)}`).join('');
+  const said = `${what}: ${plainNumber(first.value)} ${unit} at first, ${plainNumber(last.value)} at last${limit === null ? '' : `; limit ${plainNumber(limit)}`}`;
+  return (
+    <figure className="timeline-strip">
+      <figcaption>
+        <strong>{what}</strong>{' '}
+        <span className="fine">
+          {plainNumber(first.value)} → {plainNumber(last.value)} {unit}
+          {limit !== null && `, limit ${plainNumber(limit)} (broken line)`}
+        </span>
+      </figcaption>
+      <svg viewBox={`0 0 360 ${HEIGHT}`} role="img" aria-label={said}>
+        <path className="strip-ground" d={`M8 ${HEIGHT - 6}H352`} />
+        {limit !== null && <path className="strip-limit" d={`M8 ${y(limit)}H352`} />}
+        {points.map(
+          ({ day, low, high }) =>
+            low !== undefined &&
+            high !== undefined && (
+              <path key={day} className="strip-between" d={`M${x(day)} ${y(low)}V${y(high)}`} />
+            ),
+        )}
+        <path className="strip-line" d={line} />
+        {points.map(({ day, value }) => (
+          <circle key={day} className="strip-dot" cx={x(day)} cy={y(value)} r="4" />
+        ))}
+      </svg>
+    </figure>
+  );
+}

@@ -1,0 +1,144 @@
+import { useMemo, useState } from 'react';
+import type { BatchHistory, StoneHistory } from '../../history/batchHistory';
+import { type Proposal, swapStones } from '../../history/proposeStones';
+import type { RecordId } from '../../journal/records';
+import type { GradedPhoto } from '../../state/gradePhoto';
+import type { NamedPlace } from '../../state/keepCheck';
+import { StonePicture } from '../journal/StonePicture';
+import { useHistory } from '../journal/useHistory';
+import { Modal } from '../parts/Modal';
+import { PhotoStone } from './PhotoStone';
+
+interface Props {
+  readonly batch: RecordId;
+  readonly proposals: readonly Proposal[];
+  readonly graded: GradedPhoto;
+  readonly bitmap: ImageBitmap | null;
+  readonly onDone: (stones: readonly NamedPlace[]) => void;
+  readonly onClose: () => void;
+}
+
+/** Likeliest stones offered beside the one taken; the others are a tap further. */
+const OFFERED = 3;
+
+/** Asks which stone is which where the match is not sure; a tap on another stone swaps the two. */
+export function WhichStones({ batch, proposals, graded, bitmap, onDone, onClose }: Props) {
+  const history = useHistory(batch);
+  const [stones, setStones] = useState<ReadonlyMap<number, RecordId | null>>(
+    () => new Map(proposals.map(({ place, stone }) => [place, stone])),
+  );
+  const [touched, setTouched] = useState<ReadonlySet<number>>(new Set());
+  const unsure = proposals.filter(({ isUnsure }) => isUnsure);
+  const choose = (place: number, stone: RecordId | null) => {
+    const swapped = swapStones(stones, place, stone);
+    setTouched(
+      new Set([...touched, ...[...swapped].filter(([at, one]) => stones.get(at) !== one).map(([at]) => at)]),
+    );
+    setStones(swapped);
+  };
+  const finish = () =>
+    onDone(
+      proposals.map(({ place, confidence, isUnsure }) => {
+        const isSaid = isUnsure || touched.has(place);
+        return { place, stone: stones.get(place) ?? null, confidence: isSaid ? null : confidence };
+      }),
+    );
+  if (!history) return null;
+  return (
+    <Modal
+      title="Which stone is which?"
+      onClose={onClose}
+      closeWord="Not now"
+      action={{ word: 'All right: keep', run: finish }}
+    >
+      <p>
+        {proposals.length - unsure.length} of {proposals.length} are known for sure. Compare the others, and
+        tap the right one where it is wrong.
+      </p>
+      <ul className="which">
+        {unsure.map(({ place, candidates }) => (
+          <Question
+            key={place}
+            place={place}
+            candidates={candidates}
+            chosen={stones.get(place) ?? null}
+            history={history}
+            graded={graded}
+            bitmap={bitmap}
+            onChoose={(stone) => choose(place, stone)}
+          />
+        ))}
+      </ul>
+    </Modal>
+  );
+}
+
+interface QuestionProps extends Pick<Props, 'graded' | 'bitmap'> {
+  readonly place: number;
+  readonly candidates: readonly RecordId[];
+  readonly chosen: RecordId | null;
+  readonly history: BatchHistory;
+  readonly onChoose: (stone: RecordId | null) => void;
+}
+
+function Question({ place, candidates, chosen, history, graded, bitmap, onChoose }: QuestionProps) {
+  const [all, setAll] = useState(false);
+  const offered = useMemo(() => {
+    const likeliest = all ? candidates : candidates.slice(0, OFFERED);
+    return chosen !== null && !likeliest.includes(chosen) ? [chosen, ...likeliest] : likeliest;
+  }, [all, candidates, chosen]);
+  const stone = graded.report.stones.find(({ id }) => id === place);
+  return (
+    <li className="which-stone">
+      <figure className="which-seen">
+        {stone && <PhotoStone stone={stone} bitmap={bitmap} />}
+        <figcaption>Number {place} is</figcaption>
+      </figure>
+      <div className="which-choices" role="radiogroup" aria-label={`Stone ${place} of this photo is`}>
+        {offered.map((id) => {
+          const known = history.stones.find(({ stone: { id: one } }) => one === id);
+          return (
+            known && <Choice key={id} known={known} isChosen={chosen === id} onChoose={() => onChoose(id)} />
+          );
+        })}
+        {/* biome-ignore lint/a11y/useSemanticElements: a choice made of a picture */}
+        <button
+          type="button"
+          role="radio"
+          className="which-choice"
+          aria-checked={chosen === null}
+          onClick={() => onChoose(null)}
+        >
+          <span className="which-new" aria-hidden="true">
+            +
+          </span>
+          a new stone
+        </button>
+        {!all && candidates.length > OFFERED && (
+          <button type="button" className="button button-quiet" onClick={() => setAll(true)}>
+            Others
+          </button>
+        )}
+      </div>
+    </li>
+  );
+}
+
+function Choice({
+  known,
+  isChosen,
+  onChoose,
+}: {
+  known: StoneHistory;
+  isChosen: boolean;
+  onChoose: () => void;
+}) {
+  const face = known.checks.at(-1)?.faces[0];
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a choice made of a picture
+    <button type="button" role="radio" className="which-choice" aria-checked={isChosen} onClick={onChoose}>
+      {face && <StonePicture face={face} label="" />}
+      stone {known.stone.name}
+    </button>
+  );
+}
