@@ -2,8 +2,8 @@ import { plainNumber } from '../grading/plainNumber';
 import type { CompareBy, CompareWhat } from './compareBy';
 import type { GroupSummary } from './groupSummary';
 
-/** A share as one would say it: "88 %"; a minus sign for less than nothing. */
-export const percent = (share: number) => `${whole(100 * share)} %`;
+/** A share as one would say it: "88 %", never parted at a line's end; a minus sign for less than nothing. */
+export const percent = (share: number) => `${whole(100 * share)}\u00a0%`;
 
 const whole = (value: number) => String(Math.round(value) || 0).replace('-', '−');
 

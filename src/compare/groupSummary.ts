@@ -23,7 +23,7 @@ export interface GroupSummary {
   readonly waiting: number;
   /** Set aside. */
   readonly givenUp: number;
-  /** How many batches the stones come from. */
+  /** How many batches the stones come from; of finished stones those whose end is known. */
   readonly batches: number;
   /** True when too few stones carry the figure to claim anything; the following are null then. */
   readonly isFew: boolean;
@@ -46,7 +46,7 @@ export function groupSummary(group: StoneGroup, what: CompareWhat): GroupSummary
     const figure = stoneFigure(stone, what);
     if (figure === null) continue;
     figures.push(figure);
-    batches.add(stone.batch);
+    if (what !== 'finished' || figure.state !== 'waiting') batches.add(stone.batch);
     counts[figure.state]++;
   }
   if (figures.length === 0) return null;

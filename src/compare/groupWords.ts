@@ -1,3 +1,4 @@
+import { plainNumber } from '../grading/plainNumber';
 import type { CompareBy, CompareWhat } from './compareBy';
 import { claimBasis, groupName, openEndWords, percent, percents, weeks } from './compareWords';
 import type { GroupSummary } from './groupSummary';
@@ -82,8 +83,8 @@ function coarseWords(group: GroupSummary): string {
 function quarters(half: GroupSummary['half']): string[] {
   const [first, third] = half ?? [null, null];
   return [
-    ...(first === null ? [] : [`a quarter after ${weeks(first)}`]),
-    ...(third === null ? [] : [`three quarters after ${weeks(third)}`]),
+    ...(first === null ? [] : [`a quarter after ${plainNumber(first)}`]),
+    ...(third === null ? [] : [`three quarters after ${plainNumber(third)}`]),
   ];
 }
 
@@ -93,9 +94,19 @@ function finishedWords(group: GroupSummary): string {
   return waiting === 0 ? said : `${said}; ${waiting} still under way`;
 }
 
+/** Of few stones each figure is told by itself. */
 function fewWords(group: GroupSummary, what: CompareWhat): string {
+  if (what === 'gloss' || what === 'size') {
+    const each = group.figures.map(({ value }) => percent(value)).join(', ');
+    return `${each} of the ${what === 'gloss' ? 'ceiling' : 'length lost'}`;
+  }
   const open = openEndWords(group, what);
-  if (what === 'gloss' || what === 'size') return 'too few to claim anything';
   const done = what === 'coarse' ? `${group.known} left coarse` : `${group.known} finished`;
   return open === '' ? done : `${done}, ${open}`;
+}
+
+/** The middle alone, for a column of numbers; a dash where nothing is claimed. */
+export function middleWords({ middle }: GroupSummary, what: CompareWhat): string {
+  if (middle === null) return '–';
+  return what === 'coarse' ? weeks(middle) : percent(middle);
 }

@@ -2,8 +2,8 @@ import { expect, it } from 'vitest';
 import { groupName, nameInside, percent, percents, weeks } from '../../src/compare/compareWords';
 
 it('rounds shares to whole percents and keeps a minus', () => {
-  expect([percent(0.884), percent(-0.013), percent(-0.001)]).toEqual(['88 %', '−1 %', '0 %']);
-  expect([percents(0.82, 0.93), percents(0.881, 0.882)]).toEqual(['82 to 93 %', '88 %']);
+  expect([percent(0.884), percent(-0.013), percent(-0.001)]).toEqual(['88\u00a0%', '−1\u00a0%', '0\u00a0%']);
+  expect([percents(0.82, 0.93), percents(0.881, 0.882)]).toEqual(['82 to 93\u00a0%', '88\u00a0%']);
 });
 
 it('says one week and several weeks', () => {

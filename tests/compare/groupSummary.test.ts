@@ -71,6 +71,8 @@ it('counts finished stones among those whose end is known', () => {
 it('says how many batches speak for it', () => {
   const stones = ['a', 'b', 'a'].map((batch) => inventedDigest({ batch }));
   expect(groupSummary(group(stones), 'gloss')?.batches).toBe(2);
+  const underWay = inventedDigest({ batch: 'c', action: 'repeat' });
+  expect(groupSummary(group([...stones, underWay]), 'finished')?.batches).toBe(2);
 });
 
 it('is nothing where no stone adds a figure', () => {

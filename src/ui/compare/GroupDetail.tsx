@@ -1,0 +1,75 @@
+import { useState } from 'react';
+import type { CompareBy, CompareWhat } from '../../compare/compareBy';
+import { moreIsBetter } from '../../compare/compareGroups';
+import { nameInside } from '../../compare/compareWords';
+import type { GroupSummary } from '../../compare/groupSummary';
+import { sureWords } from '../../compare/groupWords';
+import { standings } from '../../compare/standings';
+import { standingWords } from '../../compare/standingWords';
+import type { OpenStone } from './stoneLinks';
+import { stoneCalled, stoneWords } from './stoneWords';
+
+interface Props {
+  readonly id: string;
+  readonly group: GroupSummary;
+  readonly groups: readonly GroupSummary[];
+  readonly by: CompareBy;
+  readonly what: CompareWhat;
+  readonly batchNames: ReadonlyMap<string, string>;
+  readonly onStone: OpenStone;
+}
+
+/** So many stones are listed at first, and with each press on "more". */
+const LISTED = 60;
+
+/** What can be said of a group, and each of its stones, the best first. */
+export function GroupDetail({ id, group, groups, by, what, batchNames, onStone }: Props) {
+  const [listed, setListed] = useState(LISTED);
+  const figures = moreIsBetter(what) ? [...group.figures].reverse() : group.figures;
+  const more = figures.length - listed;
+  return (
+    <div id={id} className="compare-detail">
+      {saidOf(group, groups, by, what).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <ul className="compare-stones">
+        {figures.slice(0, listed).map((figure) => (
+          <li key={`${figure.stone.batch} ${figure.stone.stone}`}>
+            <button
+              type="button"
+              className="compare-stone"
+              onClick={() => onStone(figure.stone.batch, figure.stone.stone)}
+            >
+              <strong>{stoneCalled(figure.stone)}</strong>
+              {by !== 'batch' && (
+                <span> of {batchNames.get(figure.stone.batch) ?? 'a batch without a name'}</span>
+              )}
+              <span className="compare-stone-words">{stoneWords(figure, what)}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {more > 0 && (
+        <button type="button" className="button" onClick={() => setListed(listed + LISTED)}>
+          Show {Math.min(more, LISTED)} more of {figures.length}
+        </button>
+      )}
+    </div>
+  );
+}
+
+function saidOf(
+  group: GroupSummary,
+  groups: readonly GroupSummary[],
+  by: CompareBy,
+  what: CompareWhat,
+): string[] {
+  if (group.isFew) return ['Five stones are needed before anything is claimed of a group.'];
+  const sure = sureWords(group, what);
+  const against = standingWords(standings(group, groups, what), by, what);
+  const oneBatch =
+    by !== 'batch' && group.batches === 1
+      ? [`All of one batch: what sets ${nameInside(group.name, by)} apart may be the batch.`]
+      : [];
+  return [...(sure === null || what === 'finished' ? [] : [sure]), ...against, ...oneBatch];
+}
