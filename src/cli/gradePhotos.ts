@@ -3,11 +3,13 @@ import { openEngines } from '../vision/openEngines';
 import { type GradedFile, gradeFile } from './gradeFile';
 import { Misuse } from './misuse';
 import { jsonOf } from './photoEntry';
+import { photosByMoment } from './photosByMoment';
 import { type Command, readCommandLine } from './readCommandLine';
 import { readRig, writeRig } from './rigFile';
 import { rigLines } from './rigLines';
 import { summaryOf } from './summaryOf';
 import { USAGE } from './usage';
+import { writeBundleFile } from './writeBundleFile';
 import { writeFileOrSay } from './writeFileOrSay';
 import { writePictures } from './writePictures';
 
@@ -28,13 +30,16 @@ export interface Voice {
  */
 export async function gradePhotos(words: readonly string[], { say, complain }: Voice): Promise<number> {
   try {
-    const command = readCommandLine(words);
-    if (!command) {
+    const read = readCommandLine(words);
+    if (!read) {
       say(USAGE);
       return EXIT.graded;
     }
-    const graded = await gradeAll(command, command.jsonFile === '-' ? complain : say);
+    const command = read.bundleFile === null ? read : { ...read, photos: await photosToBundle(read) };
+    const tell = command.jsonFile === '-' ? complain : say;
+    const graded = await gradeAll(command, tell);
     await write(command, graded, say);
+    if (command.bundleFile !== null) tell(await writeBundleFile(command.bundleFile, command, graded));
     return graded.some(({ entry }) => entry.refused) ? EXIT.refused : EXIT.graded;
   } catch (error) {
     if (!(error instanceof Misuse)) throw error;
@@ -53,9 +58,15 @@ async function gradeAll(command: Command, tell: (text: string) => void): Promise
     const one = await gradeFile(paths, { ...command, rig }, engines);
     tell(summaryOf(one.entry));
     tellOfRig(one, command, tell);
-    graded.push(one);
+    // Pixels are needed again only to draw over them, and many photos do not fit into memory.
+    graded.push(command.pictureFolder === null ? { ...one, photo: null } : one);
   }
   return graded;
+}
+
+/** The photos of a bundle in the order of its checks; shots of one scene stay in the order in which they were named. */
+async function photosToBundle({ photos, exposures }: Command): Promise<string[]> {
+  return exposures ? [...photos] : (await photosByMoment(photos)).map(({ path }) => path);
 }
 
 /** Says how lamp and camera are, when a rig is used or saved. */

@@ -21,6 +21,9 @@ export interface Command {
   /** `-` for the standard output. */
   readonly jsonFile: string | null;
   readonly pictureFolder: string | null;
+  readonly bundleFile: string | null;
+  /** Name of the batch in the bundle; null for one by the day. */
+  readonly batchName: string | null;
 }
 
 const OPTIONS = {
@@ -35,8 +38,13 @@ const OPTIONS = {
   material: { type: 'string' },
   json: { type: 'string' },
   picture: { type: 'string' },
+  bundle: { type: 'string' },
+  'batch-name': { type: 'string' },
   help: { type: 'boolean' },
 } as const;
+
+/** Longest name that a bundle takes. */
+const MOST_LETTERS = 200;
 
 /** Diameter of the ball when nothing is said, mm. */
 const USUAL_BALL_MM = 16;
@@ -73,6 +81,8 @@ export function readCommandLine(words: readonly string[]): Command | null {
     material: materialOf(values.material),
     jsonFile: values.json ?? null,
     pictureFolder: values.picture ?? null,
+    bundleFile: values.bundle ?? null,
+    batchName: batchNameOf(values),
   };
 }
 
@@ -84,6 +94,16 @@ function checkLampMoved(values: ReturnType<typeof parse>['values'], photos: read
   if (values['no-ball']) {
     throw new Misuse('--lamp-moved needs the ball in both photos: leave out --no-ball.');
   }
+}
+
+function batchNameOf({ bundle, 'batch-name': name }: ReturnType<typeof parse>['values']): string | null {
+  if (name === undefined) return null;
+  if (bundle === undefined)
+    throw new Misuse('--batch-name names the batch of a bundle: give --bundle FILE too.');
+  if (name.trim() === '' || name.length > MOST_LETTERS) {
+    throw new Misuse(`--batch-name needs a name of 1 to ${MOST_LETTERS} letters.`);
+  }
+  return name;
 }
 
 function parse(words: readonly string[]) {

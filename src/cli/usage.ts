@@ -21,6 +21,10 @@ npm run grade -- PHOTO... [options]
   --json FILE           write all measurements and verdicts as JSON; - writes them to the standard output,
                         which then holds nothing else (with npm run --silent grade)
   --picture DIR         write the sorting picture of each photo there, as PNG
+  --bundle FILE         write a bundle that the page's journal takes in: one batch, one check for each photo, with the
+                        day that the photo was taken; folders may then be named too, for all photos in them. Stones
+                        are known again where that is sure, and left unnamed otherwise
+  --batch-name NAME     name of the batch in the bundle
   --help                print this
 
 Ends with 0 when every photo was graded, 3 when any was refused, 2 when this command was misused.

@@ -14,6 +14,8 @@ it('takes a ball of 16 mm and the coarse step when nothing is said', () => {
     material: null,
     jsonFile: null,
     pictureFolder: null,
+    bundleFile: null,
+    batchName: null,
   });
 });
 
@@ -47,6 +49,14 @@ it('takes a second photo with the lamp moved beside one photo', () => {
   expect(readCommandLine('a.jpg --lamp-moved b.jpg'.split(' '))).toMatchObject({
     photos: ['a.jpg'],
     lampMovedFile: 'b.jpg',
+  });
+});
+
+it('takes a folder of photos, a bundle to write and the name of its batch', () => {
+  expect(readCommandLine(['photos', '--bundle', 'a.zip', '--batch-name', 'river finds'])).toMatchObject({
+    photos: ['photos'],
+    bundleFile: 'a.zip',
+    batchName: 'river finds',
   });
 });
 
@@ -86,6 +96,14 @@ it.each([
   {
     words: 'a.jpg --exposures',
     says: '--exposures merges shots of one scene: name at least two.',
+  },
+  {
+    words: 'a.jpg --batch-name finds',
+    says: '--batch-name names the batch of a bundle: give --bundle FILE too.',
+  },
+  {
+    words: `a.jpg --bundle a.zip --batch-name ${'n'.repeat(201)}`,
+    says: '--batch-name needs a name of 1 to 200 letters.',
   },
   {
     words: 'a.jpg --step last',

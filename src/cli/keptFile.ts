@@ -1,0 +1,32 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import sharp from 'sharp';
+import type { KeptPhoto } from '../journal/openJournal';
+
+/** Longest side of what a journal keeps of a photo, and of its thumbnail, pixels; the same as on the page. */
+const PHOTO_PX = 2000;
+const THUMBNAIL_PX = 320;
+const QUALITY = 86;
+
+/**
+ * A photo file at the size that a journal keeps, with its thumbnail, under the SHA-256 of the original.
+ *
+ * Both are upright and drawn anew: nothing of what the file says beside its pixels, such as where it was taken, goes on.
+ */
+export async function keptFile(path: string): Promise<KeptPhoto> {
+  const bytes = await readFile(path);
+  const key = createHash('sha256').update(bytes).digest('hex');
+  const [photo, thumbnail] = [await jpegOf(bytes, PHOTO_PX), await jpegOf(bytes, THUMBNAIL_PX)];
+  return { key, photo, thumbnail };
+}
+
+async function jpegOf(bytes: Buffer, longestPx: number): Promise<Blob> {
+  const box = { width: longestPx, height: longestPx, fit: 'inside', withoutEnlargement: true } as const;
+  const jpeg = await sharp(bytes, { limitInputPixels: false })
+    .rotate()
+    .resize(box)
+    .toColorspace('srgb')
+    .jpeg({ quality: QUALITY })
+    .toBuffer();
+  return new Blob([new Uint8Array(jpeg)], { type: 'image/jpeg' });
+}
