@@ -32,8 +32,10 @@ export interface StoneDigest {
   readonly areaMm2: readonly [first: number, last: number];
   /** Last reading after polish; null before. */
   readonly gloss: GlossDigest | null;
-  /** Steps it was seen to come out of, in order. */
+  /** Steps it was seen to come out of, in order, each once. */
   readonly steps: readonly Step[];
+  /** Step of the last check: a stone may have gone back. */
+  readonly lastStep: Step;
   /** What was done with it last, or advised when nothing was said. */
   readonly action: Action;
 }
@@ -124,6 +126,7 @@ function stoneDigest({ batch }: BatchHistory, { stone, checks }: StoneHistory): 
         finish: gloss.finish,
       },
       steps: [...new Set(checks.map(({ check }) => check.step))],
+      lastStep: last.check.step,
       action: last.decision ?? adviceAt(last),
     },
   ];

@@ -1,13 +1,17 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { BundleError } from '../bundle/bundleError';
 import type { BatchDigest } from '../history/batchDigest';
 import { type BatchHistory, batchHistory } from '../history/batchHistory';
 import { currentRecords } from '../history/currentRecords';
 import { type Proposal, proposeStones } from '../history/proposeStones';
+import { usualEnds } from '../history/usualEnds';
 import type { Journal, KeptPhoto } from '../journal/openJournal';
 import { recordId } from '../journal/recordId';
 import type { MachineRecord, RecordId } from '../journal/records';
 import type { GradedPhoto } from './gradePhoto';
+import { type TakenIn, takeInBundle } from './journalExchange';
 import { type CheckToKeep, type KeptAs, keepCheck } from './keepCheck';
+import { type MindedStone, mindedVerdicts } from './mindedVerdicts';
 import type { Saying } from './saidAnew';
 
 export interface JournalState {
@@ -17,6 +21,8 @@ export interface JournalState {
   readonly machines: readonly MachineRecord[];
   /** Where each photo of this visit, by its id, was last kept. */
   readonly keptAs: Readonly<Record<number, KeptAs>>;
+  /** Stones of those photos by their places, with verdicts that have earlier checks in mind. */
+  readonly minded: Readonly<Record<number, ReadonlyMap<number, MindedStone>>>;
   /** Grows with everything that is added, so that what was read can be read again. */
   readonly edition: number;
   /** What went wrong last; null when nothing did. */
@@ -32,6 +38,8 @@ export interface JournalState {
   /** Adds what the owner says: names, decisions, runs, corrections. */
   readonly say: (sayings: readonly Saying[]) => Promise<boolean>;
   readonly historyOf: (batch: RecordId) => Promise<BatchHistory | null>;
+  /** Takes a bundle in. @returns What it brought; null when it was refused, and `trouble` says why. */
+  readonly takeIn: (file: Blob) => Promise<TakenIn | null>;
   readonly photoOf: (key: string) => Promise<KeptPhoto | null>;
   /** The journal itself, once it is open. */
   readonly opened: Promise<Journal>;
@@ -54,16 +62,19 @@ export function createJournalStore(
 ): StoreApi<JournalState> {
   const opened = open();
   const store = createStore<JournalState>()((set, get) => {
-    const refresh = async (journal: Journal) =>
-      set({ ...(await listsOf(journal)), edition: get().edition + 1, trouble: null });
+    const refresh = async (journal: Journal) => {
+      const lists = await listsOf(journal);
+      const minded = await mindedOf(journal, get().keptAs, lists.batches);
+      set({ ...lists, minded, edition: get().edition + 1, trouble: null });
+    };
     const attempt = async (work: (journal: Journal) => Promise<void>): Promise<boolean> => {
       try {
         const journal = await opened;
         await work(journal);
         await refresh(journal);
         return true;
-      } catch {
-        set({ trouble: get().status === 'refused' ? REFUSED : FULL });
+      } catch (error) {
+        set({ trouble: get().status === 'refused' ? REFUSED : troubleOf(error) });
         return false;
       }
     };
@@ -76,6 +87,7 @@ export function createJournalStore(
       batches: [],
       machines: [],
       keptAs: {},
+      minded: {},
       edition: 0,
       trouble: null,
       opened,
@@ -93,6 +105,13 @@ export function createJournalStore(
         }),
       say: (sayings) =>
         attempt((journal) => journal.add(sayings.map((saying) => ({ ...saying, id: recordId() })))),
+      takeIn: async (file) => {
+        let brought: TakenIn | null = null;
+        await attempt(async (journal) => {
+          brought = await takeInBundle(journal, file);
+        });
+        return brought;
+      },
       photoOf: async (key) => (await opened).photo(key),
     };
   });
@@ -101,6 +120,24 @@ export function createJournalStore(
     () => store.setState({ status: 'refused', trouble: REFUSED }),
   );
   return store;
+}
+
+/** A refused bundle says itself what is wrong with it; else the storage refused. */
+const troubleOf = (error: unknown) => (error instanceof BundleError ? error.message : FULL);
+
+/** Of every photo kept on this visit. */
+async function mindedOf(
+  journal: Journal,
+  keptAs: JournalState['keptAs'],
+  batches: readonly BatchDigest[],
+): Promise<JournalState['minded']> {
+  const ends = usualEnds(batches);
+  const found: Record<number, ReadonlyMap<number, MindedStone>> = {};
+  for (const [photoId, kept] of Object.entries(keptAs)) {
+    const records = await journal.batch(kept.batch);
+    if (records) found[Number(photoId)] = mindedVerdicts(kept, batchHistory(records), ends);
+  }
+  return found;
 }
 
 async function listsOf(journal: Journal): Promise<Pick<JournalState, 'batches' | 'machines'>> {

@@ -3,6 +3,7 @@ import { Link, Route, Switch, useLocation } from 'wouter';
 import type { NewPhoto } from '../state/photoStore';
 import { Cautions } from './cautions/Cautions';
 import { FirstVisit } from './cautions/FirstVisit';
+import { Compare } from './compare/Compare';
 import { BatchScreen } from './journal/BatchScreen';
 import { JournalScreen } from './journal/JournalScreen';
 import { StoneScreen } from './journal/StoneScreen';
@@ -17,6 +18,7 @@ export function App() {
   const { add } = useStoreActions();
   const [place, go] = useLocation();
   const [open, setOpen] = useState<'setup' | 'cautions' | null>(null);
+  const isJournal = place.startsWith('/journal') || place === '/compare';
   const drop = useCallback(
     (photos: NewPhoto[]) => {
       add(photos);
@@ -39,11 +41,7 @@ export function App() {
           <Link href="/" className="button button-quiet" aria-current={place === '/' ? 'page' : undefined}>
             Tray
           </Link>
-          <Link
-            href="/journal"
-            className="button button-quiet"
-            aria-current={place.startsWith('/journal') ? 'page' : undefined}
-          >
+          <Link href="/journal" className="button button-quiet" aria-current={isJournal ? 'page' : undefined}>
             Journal
           </Link>
         </nav>
@@ -61,6 +59,9 @@ export function App() {
             {({ batch, stone }) => <StoneScreen batch={batch} stone={stone} />}
           </Route>
           <Route path="/journal/:batch">{({ batch }) => <BatchScreen key={batch} batch={batch} />}</Route>
+          <Route path="/compare">
+            <Compare />
+          </Route>
           <Route path="/journal">
             <JournalScreen />
           </Route>
@@ -69,7 +70,7 @@ export function App() {
           </Route>
         </Switch>
       </main>
-      {!place.startsWith('/journal') && (
+      {!isJournal && (
         <footer className="thumb-bar">
           <PhotoButtons />
         </footer>

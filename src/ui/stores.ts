@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
 import { type GradedPhoto, gradePhoto } from '../state/gradePhoto';
 import type { JournalState } from '../state/journalStore';
+import { type MindedStone, withMinded } from '../state/mindedVerdicts';
 import type { PhotoState } from '../state/photoStore';
 import type { SettingsState } from '../state/settingsStore';
 import type { TrayPhoto } from '../state/trayPhoto';
@@ -71,4 +72,17 @@ export function useGraded(): GradedPhoto | null {
 /** Decodes the journal's photos. */
 export function useKeptBitmaps(): Stores['keptBitmaps'] {
   return useStores().keptBitmaps;
+}
+
+/** Stones of the photo being shown that the journal knows, by their places; null before it is kept. */
+export function useMinded(): ReadonlyMap<number, MindedStone> | null {
+  const photo = useCurrentPhoto();
+  return useJournal((state) => (photo === null ? null : (state.minded[photo.id] ?? null)));
+}
+
+/** As `useGraded`, and once the photo is kept, with its stones' earlier checks and other sides in mind. */
+export function useGradedInMind(): GradedPhoto | null {
+  const graded = useGraded();
+  const minded = useMinded();
+  return graded !== null && minded !== null ? withMinded(graded, minded) : graded;
 }

@@ -14,6 +14,7 @@ it('goes on for a stone that repeats or was sent back', () => {
   expect(coarseStay(inventedDigest({ steps: ['coarse'], action: 'repeat' }))?.end).toBe('waiting');
   expect(coarseStay(inventedDigest({ steps: ['coarse'], action: 'look-closer' }))?.end).toBe('waiting');
   expect(coarseStay(inventedDigest({ action: 'back-to-coarse' }))?.end).toBe('waiting');
+  expect(coarseStay(inventedDigest({ lastStep: 'coarse', action: 'repeat' }))?.end).toBe('waiting');
 });
 
 it('was given up for a stone set aside there, not for one set aside later', () => {

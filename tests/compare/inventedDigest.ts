@@ -17,6 +17,7 @@ export function inventedDigest(said: Partial<StoneDigest> = {}): StoneDigest {
     areaMm2: [600, 480],
     gloss: inventedGloss(0.9),
     steps: ['coarse', 'medium', 'fine', 'prepolish', 'polish'],
+    lastStep: said.steps?.at(-1) ?? 'polish',
     action: 'finished',
     ...said,
   };

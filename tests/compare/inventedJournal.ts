@@ -40,6 +40,7 @@ function inventedStone(place: number, batch: string, random: () => number): Ston
     coarseDays: 7 * weeks + Math.floor(3 * random()),
     lengthMm: [length, length * (1 - loss)],
     areaMm2: [0.6 * length ** 2, 0.6 * (length * (1 - loss)) ** 2],
+    lastStep: isInCoarse ? 'coarse' : 'polish',
     steps: isInCoarse ? ['coarse'] : random() < 0.3 ? STEPS.filter((step) => step !== 'prepolish') : STEPS,
     action: isInCoarse ? (fate < 0.04 ? 'set-aside' : 'repeat') : fate < 0.9 ? 'finished' : 'repeat',
     gloss: isInCoarse ? null : inventedGloss(Math.max(0.05, share)),

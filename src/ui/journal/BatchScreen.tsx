@@ -65,6 +65,11 @@ function Batch({ history }: { history: BatchHistory }) {
         <h3 id="checks-title">Checks</h3>
         <CheckList checks={checks} />
       </section>
+      <p className="batch-tools">
+        <button type="button" className="button" onClick={() => window.print()}>
+          Print this batch
+        </button>
+      </p>
       <BatchForm
         key={`${batch.name} ${batch.machine} ${batch.startedOn} ${batch.isOver}`}
         batch={batch}

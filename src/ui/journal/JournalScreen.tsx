@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { STEP_WORDS } from '../setup/stepWords';
 import { useJournal } from '../stores';
 import { ActionCounts } from './ActionCounts';
+import { InAndOut } from './InAndOut';
 import { Machines } from './Machines';
 import { StorageNote } from './StorageNote';
 import { Thumbnail } from './Thumbnail';
@@ -11,7 +12,10 @@ export function JournalScreen() {
   const { status, batches, trouble } = useJournal((state) => state);
   return (
     <div className="journal">
-      <h2>Journal</h2>
+      <div className="journal-path">
+        <h2>Journal</h2>
+        {batches.length > 0 && <Link href="/compare">Compare stones ›</Link>}
+      </div>
       {trouble !== null && <p role="alert">{trouble}</p>}
       {status === 'open' && batches.length === 0 && (
         <p className="empty">
@@ -39,6 +43,7 @@ export function JournalScreen() {
         ))}
       </ul>
       <Machines />
+      <InAndOut />
       <StorageNote />
     </div>
   );

@@ -7,6 +7,7 @@ import type { RecordId } from '../../journal/records';
 import { ACTION_MARKS } from '../../picture/actionMarks';
 import { ActionSign } from '../parts/ActionSign';
 import { StonePicture } from './StonePicture';
+import { stoneTitle } from './stoneTitle';
 
 interface Props {
   readonly batch: RecordId;
@@ -42,9 +43,4 @@ export function StoneRow({ batch, history, ends }: Props) {
       </div>
     </li>
   );
-}
-
-/** "Stone 3" for numbers, the owner's own words as they are. */
-export function stoneTitle(name: string): string {
-  return /^\d+$/.test(name) ? `Stone ${name}` : name;
 }

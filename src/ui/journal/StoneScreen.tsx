@@ -13,7 +13,7 @@ import { BeforeAfter } from './BeforeAfter';
 import { outlookNote } from './outlookNote';
 import { StoneCheckRow } from './StoneCheckRow';
 import { StoneForm } from './StoneForm';
-import { stoneTitle } from './StoneRow';
+import { stoneTitle } from './stoneTitle';
 import { Timeline } from './Timeline';
 import { useHistory } from './useHistory';
 

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { sortingPicture } from '../../picture/sortingPicture';
 import type { GradedPhoto } from '../../state/gradePhoto';
+import { saveFile } from '../parts/saveFile';
 import { drawSortingPicture } from './drawSortingPicture';
 
 interface Props {
@@ -16,12 +17,7 @@ export function SavePicture({ graded, bitmap, name }: Props) {
   const save = async () => {
     try {
       const svg = sortingPicture(graded.report, graded.grades, { legend: true });
-      const address = URL.createObjectURL(await drawSortingPicture(bitmap, svg));
-      const link = document.createElement('a');
-      link.href = address;
-      link.download = `${name.replace(/\.[a-z]+$/i, '')}-sorted.png`;
-      link.click();
-      setTimeout(() => URL.revokeObjectURL(address), 60_000);
+      saveFile(await drawSortingPicture(bitmap, svg), `${name.replace(/\.[a-z]+$/i, '')}-sorted.png`);
       setTrouble(null);
     } catch {
       setTrouble('The sorting picture could not be saved on this device: take a screenshot instead.');

@@ -5,6 +5,7 @@ import { usePhotos } from '../stores';
 import { stoneButtonId } from '../tray/StoneButtons';
 import { FlawPart } from './FlawPart';
 import { GlossPart } from './GlossPart';
+import { KnownStone } from './KnownStone';
 import { SmoothnessPart } from './SmoothnessPart';
 import { VerdictPart } from './VerdictPart';
 
@@ -72,6 +73,7 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
         </button>
       </header>
       <VerdictPart verdict={grade.verdict} />
+      <KnownStone place={stone.id} />
       <FlawPart stone={stone} mmPerPx={report.mmPerPx} bitmap={bitmap} />
       <GlossPart
         gloss={grade.gloss}

@@ -12,14 +12,15 @@ import { TroubleNote } from '../photo/TroubleNote';
 import { usePhotoBitmap } from '../photo/usePhotoBitmap';
 import { GradingChoices } from '../setup/GradingChoices';
 import { StoneDetail } from '../stone/StoneDetail';
-import { useCurrentPhoto, useGraded, usePhotos } from '../stores';
+import { useCurrentPhoto, useGraded, useGradedInMind, usePhotos } from '../stores';
 import { PhotoTitle } from './PhotoTitle';
 import { TrayPicture } from './TrayPicture';
 
 /** The photo with its sorting picture, the choices that decide the verdicts, and the stones to pick out. */
 export function TrayScreen({ onSetup }: { onSetup: () => void }) {
   const photo = useCurrentPhoto();
-  const graded = useGraded();
+  const plain = useGraded();
+  const graded = useGradedInMind();
   const selected = usePhotos((state) => state.selectedStone);
   const bitmap = usePhotoBitmap(photo?.file ?? null);
   const lift = useMemo(() => (bitmap === null ? 1 : displayLift(bitmap)), [bitmap]);
@@ -61,8 +62,8 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
         {graded !== null && (
           <StoneList graded={graded} bitmap={bitmap} name={photo.name} only={present} onOnly={setOnly} />
         )}
-        {graded !== null && graded.report.stones.length > 0 && !photo.sample && (
-          <KeepCheck key={photo.id} photo={photo} graded={graded} bitmap={bitmap} />
+        {plain !== null && plain.report.stones.length > 0 && !photo.sample && (
+          <KeepCheck key={photo.id} photo={photo} graded={plain} bitmap={bitmap} />
         )}
       </div>
     </div>
