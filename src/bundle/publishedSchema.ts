@@ -3,7 +3,15 @@ import { RECORDS_VERSION } from '../journal/upgradeRecords';
 import { BUNDLE_FORMAT } from './bundleFormat';
 import { action, checkRecord, material, place, step } from './checkSchema';
 import { day, photoKey, pixelPoint, recordId } from './fields';
-import { journalRecord } from './recordSchemas';
+import {
+  batchRecord,
+  decisionRecord,
+  identityRecord,
+  journalRecord,
+  machineRecord,
+  runRecord,
+  stoneRecord,
+} from './recordSchemas';
 import { rigRecord } from './rigSchema';
 
 /** What is said in the published schema of the parts that have a name of their own. */
@@ -29,6 +37,34 @@ const NAMED = [
   { part: step, id: 'step', description: 'Step of tumbling, in order.' },
   { part: material, id: 'material', description: 'Mineral or trade name; null where nothing was said.' },
   { part: action, id: 'action', description: 'What can be done with a stone.' },
+  { part: machineRecord, id: 'machine', description: 'A barrel or bowl; capacityKg is its rated load.' },
+  {
+    part: batchRecord,
+    id: 'batch',
+    description: 'Stones that are tumbled together; isOver when finished or given up.',
+  },
+  {
+    part: runRecord,
+    id: 'run',
+    description:
+      'One turn of a batch in a machine, from charge to wash-out; charge says in words what went in.',
+  },
+  {
+    part: stoneRecord,
+    id: 'stone',
+    description: 'A stone of a batch; source says in words where it came from.',
+  },
+  {
+    part: identityRecord,
+    id: 'identity',
+    description:
+      'Which stones the places of a check are; the newest for a check counts. A confidence of null: the owner said so.',
+  },
+  {
+    part: decisionRecord,
+    id: 'decision',
+    description: 'What the owner did with a stone at a check, beside what was advised; the newest counts.',
+  },
   {
     part: checkRecord,
     id: 'check',

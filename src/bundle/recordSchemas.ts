@@ -3,7 +3,7 @@ import { action, checkRecord, MOST_STONES, material, place, step } from './check
 import { day, kept, line, list, positive, recordId, sentences, share } from './fields';
 import { rigRecord } from './rigSchema';
 
-const machineRecord = z.strictObject({
+export const machineRecord = z.strictObject({
   ...kept,
   kind: z.literal('machine'),
   name: line,
@@ -11,7 +11,7 @@ const machineRecord = z.strictObject({
   capacityKg: z.nullable(positive),
 });
 
-const batchRecord = z.strictObject({
+export const batchRecord = z.strictObject({
   ...kept,
   kind: z.literal('batch'),
   name: line,
@@ -20,7 +20,7 @@ const batchRecord = z.strictObject({
   isOver: z.boolean(),
 });
 
-const runRecord = z.strictObject({
+export const runRecord = z.strictObject({
   ...kept,
   kind: z.literal('run'),
   batch: recordId,
@@ -31,7 +31,7 @@ const runRecord = z.strictObject({
   charge: sentences,
 });
 
-const stoneRecord = z.strictObject({
+export const stoneRecord = z.strictObject({
   ...kept,
   kind: z.literal('stone'),
   batch: recordId,
@@ -41,7 +41,7 @@ const stoneRecord = z.strictObject({
   isFavorite: z.boolean(),
 });
 
-const identityRecord = z.strictObject({
+export const identityRecord = z.strictObject({
   ...kept,
   kind: z.literal('identity'),
   batch: recordId,
@@ -49,7 +49,7 @@ const identityRecord = z.strictObject({
   stones: list(z.strictObject({ place, stone: recordId, confidence: z.nullable(share) }), MOST_STONES),
 });
 
-const decisionRecord = z.strictObject({
+export const decisionRecord = z.strictObject({
   ...kept,
   kind: z.literal('decision'),
   batch: recordId,

@@ -18,28 +18,26 @@ import { inventedReport } from '../helpers/inventedReport';
 type Writable<T> = T extends object ? { -readonly [K in keyof T]: Writable<T[K]> } : T;
 /** True only for types that are the same in both directions, optional fields and literals included. */
 type Same<A, B> = (<X>() => X extends A ? 1 : 2) extends <X>() => X extends B ? 1 : 2 ? true : false;
-type OfKind<T, K> = Writable<Extract<T, { kind: K }>>;
-type Agreement = {
-  [K in RecordKind]: Same<OfKind<JournalRecord, K>, OfKind<z.output<typeof journalRecord>, K>>;
-};
+type Agreement = Same<Writable<JournalRecord>, Writable<z.output<typeof journalRecord>>>;
 
 const ID = '01ARZ3NDEKTSV4RRFFQ69G5FAV';
 const batch = batchRecord(ID, 'river finds');
 
 it('agrees with the types of all records, both ways', () => {
-  // The type check fails here when the schema and src/journal/records.ts come apart.
-  const agreement = {
-    machine: true,
-    batch: true,
-    run: true,
-    stone: true,
-    check: true,
-    identity: true,
-    decision: true,
-    rig: true,
-  } as const satisfies Agreement;
+  // `npm run typecheck` fails here when the schema and src/journal/records.ts come apart in any field of any kind.
+  const agrees: Agreement = true;
   const kinds = journalRecord._zod.def.options.map(({ shape }) => shape.kind._zod.def.values[0]);
-  expect(kinds.sort()).toEqual(Object.keys(agreement).sort());
+  const known: readonly RecordKind[] = [
+    'machine',
+    'batch',
+    'run',
+    'stone',
+    'check',
+    'identity',
+    'decision',
+    'rig',
+  ];
+  expect({ agrees, kinds }).toEqual({ agrees: true, kinds: known });
 });
 
 it('takes in records of all kinds as they are', () => {
