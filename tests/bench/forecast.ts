@@ -1,105 +1,122 @@
 /**
- * Scores the forecast on simulated histories: `npm run bench:forecast [-- --noise SD] [--histories N]`. They follow the
- * grinding law stated in src/grading/forecast.ts with draws of their own; noise is that of fractures in the flaws bench,
- * since pits of one photo are counted too badly for a forecast (`--noise 0.77`). The exit status says whether every
- * target is met.
+ * Scores the forecast on simulated histories: `npm run bench:forecast [-- --histories N] [--seed N] [--kept SD]
+ * [--fresh SD] [--world NAME] [--odds] [--ideal SURE]`. The threshold is chosen on seed 1, with `--odds` to see what
+ * each would give; without `--seed` another seed is reported. `--ideal` scores, instead of ours, the best forecast there
+ * can be, which says that a stone will not clear from those odds on. The exit status says whether every target is met.
  */
 import { parseArgs } from 'node:util';
 import { forecast, LEVEL_NOISE, WILL_NOT_CLEAR } from '../../src/grading/forecast';
+import { drawHistories, WORLDS } from './grindHistories';
+import { type Guess, idealForecast } from './idealForecast';
 import { quantile } from './quantile';
 
-const { values } = parseArgs({ options: { noise: { type: 'string' }, histories: { type: 'string' } } });
-const NOISE = Number(values.noise ?? LEVEL_NOISE.fracture);
-const HISTORIES = Number(values.histories ?? 2000);
-const CHECKS = 14;
+const { values } = parseArgs({
+  options: {
+    histories: { type: 'string', default: '2000' },
+    seed: { type: 'string', default: '2' },
+    kept: { type: 'string', default: String(LEVEL_NOISE.fracture.kept) },
+    fresh: { type: 'string', default: String(LEVEL_NOISE.fracture.fresh) },
+    world: { type: 'string', default: 'usual' },
+    odds: { type: 'boolean', default: false },
+    ideal: { type: 'string' },
+  },
+});
+const noise = { kept: Number(values.kept), fresh: Number(values.fresh) };
+const world = WORLDS[values.world];
+if (!world) {
+  console.error(`No such world: ${values.world}; there are ${Object.keys(WORLDS).join(', ')}`);
+  process.exit(2);
+}
+const sure = values.ideal === undefined ? WILL_NOT_CLEAR : Number(values.ideal);
+const guess = values.ideal === undefined ? ours : idealForecast(noise, world);
 
-/** Mulberry32: a small generator with a seed, so that every run draws the same. */
-function uniform(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
+function ours(levels: readonly number[]): Guess {
+  const { checks, interval, neverOdds } = forecast(levels, noise)!;
+  return { neverOdds, left: [interval?.[0] ?? 0, checks ?? 0, interval?.[1] ?? 0] };
 }
 
-const random = uniform(5);
-const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-
-interface History {
+/** One forecast of one history, with what is true. */
+interface Said extends Guess {
+  readonly history: number;
   readonly floor: number;
-  readonly truth: readonly number[];
-  readonly seen: readonly number[];
-  /** Checks until the true level is within the limit; null for never. */
-  readonly clearsAt: number | null;
+  readonly now: number;
+  /** Checks truly left; null for never. */
+  readonly trulyLeft: number | null;
+  readonly isOver: boolean;
+  readonly isThirdFlat: boolean;
 }
 
-function history(): History {
-  const stays = random() < 0.25;
-  const floor = stays ? 1.2 + 3 * random() : 0.8 * random();
-  const start = Math.max(floor * 1.05, 5 * Math.exp(0.6 * normal()));
-  const tau = 3 * Math.exp(0.5 * normal());
-  const truth = Array.from({ length: CHECKS }, (_, t) => floor + (start - floor) * Math.exp(-t / tau));
-  const seen = truth.map((level) => Math.max(0, Math.sqrt(level) + NOISE * normal()) ** 2);
-  const clearsAt = start <= 1 ? 0 : stays ? null : tau * Math.log((start - floor) / (1 - floor));
-  return { floor, truth, seen, clearsAt };
-}
+const histories = drawHistories(Number(values.histories), Number(values.seed), noise, world);
+const started = process.cpuUsage();
+const said = histories.flatMap(({ floor, truth, seen, clearsAt }, history) => {
+  // The third check at which the true level had come within a tenth of its floor.
+  const flat = clearsAt === null ? truth.findIndex((level) => level < 1.1 * floor) : -1;
+  return seen.map(
+    (_, now): Said => ({
+      ...guess(seen.slice(0, now + 1)),
+      history,
+      floor,
+      now,
+      trulyLeft: clearsAt === null ? null : clearsAt - now,
+      isOver: truth[now]! > 1,
+      isThirdFlat: flat >= 0 && now === flat + 2,
+    }),
+  );
+});
+const ms = process.cpuUsage(started).user / 1000 / said.length;
 
-const errors: number[] = [];
-const tally = { within: 0, asked: 0, said: 0, saidRightly: 0, flat: 0, flatSaid: 0 };
-for (let k = 0; k < HISTORIES; k++) {
-  const one = history();
-  for (let now = 3; now < CHECKS; now++) {
-    const found = forecast(one.seen.slice(0, now + 1), NOISE);
-    if (!found) continue;
-    const isOver = one.truth[now]! > 1;
-    if (isOver && one.clearsAt !== null && found.checks !== null) {
-      errors.push(Math.abs(found.checks - (one.clearsAt - now)));
-    }
-    if (isOver && one.clearsAt !== null && found.interval !== null) {
-      tally.asked++;
-      const left = one.clearsAt - now;
-      if (left >= found.interval[0] && left <= found.interval[1]) tally.within++;
-    }
-    if (found.neverOdds >= WILL_NOT_CLEAR) {
-      tally.said++;
-      if (one.clearsAt === null) tally.saidRightly++;
-    }
-  }
-  if (one.clearsAt === null) {
-    // The third check at which the true level had come within a tenth of its floor.
-    const flat = one.truth.findIndex((level) => level < 1.1 * one.floor);
-    const third = flat < 0 ? -1 : flat + 2;
-    if (third >= 0 && third < CHECKS) {
-      tally.flat++;
-      const found = forecast(one.seen.slice(0, third + 1), NOISE);
-      if (found && found.neverOdds >= WILL_NOT_CLEAR) tally.flatSaid++;
-    }
-  }
-}
+/** From the fourth check on, of stones that are still over the limit and will clear. */
+const answered = said.filter(
+  ({ now, trulyLeft, isOver, neverOdds }) => now >= 3 && isOver && trulyLeft !== null && neverOdds < sure,
+);
+const flats = said.filter(({ isThirdFlat }) => isThirdFlat);
+const hopeless = said.filter(isSaid(sure));
+const atFirst = hopeless.filter((one, i) => hopeless[i - 1]?.history !== one.history);
 
+function isSaid(from: number) {
+  return ({ neverOdds }: Said) => neverOdds >= from;
+}
+const isRight = ({ trulyLeft }: Said) => trulyLeft === null;
+const holds = ({ left: [low, , high], trulyLeft }: Said) => trulyLeft! >= low && trulyLeft! <= high;
+const share = (some: readonly Said[], isSo: (one: Said) => boolean) => some.filter(isSo).length / some.length;
+
+function row(what: string, value: number, isMet: (value: number) => boolean, target: string) {
+  return { met: isMet(value), text: `${what}: ${value.toFixed(3)} (target ${target})` };
+}
+const errors = answered.map(({ left, trulyLeft }) => Math.abs(left[1] - trulyLeft!));
 const rows = [
   row('median error, checks', quantile(errors, 0.5), (value) => value <= 1, '≤ 1'),
-  row(
-    '80 % intervals that hold',
-    tally.within / tally.asked,
-    (value) => value >= 0.75 && value <= 0.88,
-    '0.75 to 0.88',
-  ),
-  row('"will not clear" right', tally.saidRightly / tally.said, (value) => value >= 0.95, '≥ 0.95'),
+  row('80 % intervals that hold', share(answered, holds), (v) => v >= 0.75 && v <= 0.88, '0.75 to 0.88'),
+  row('"will not clear" right', share(hopeless, isRight), (value) => value >= 0.95, '≥ 0.95'),
   row(
     '"will not clear" said by the third flat check',
-    tally.flatSaid / tally.flat,
+    share(flats, isSaid(sure)),
     (value) => value >= 0.85,
     '≥ 0.85',
   ),
 ];
-function row(what: string, value: number, isMet: (value: number) => boolean, target: string) {
-  return { met: isMet(value), text: `${what}: ${value.toFixed(3)} (target ${target})` };
-}
 console.log(
-  `${HISTORIES} histories, noise of the level's root ${NOISE}; ${errors.length} forecasts of stones that clear, ${tally.flat} that do not`,
+  `${values.ideal === undefined ? 'our forecast' : 'best there can be'}, seed ${values.seed}, world ${values.world}: ${histories.length} histories, noise of a level's root ${noise.kept} kept, ${noise.fresh} new at each check; ${answered.length} forecasts of stones that clear, ${flats.length} stones that do not; ${ms.toFixed(2)} ms a forecast`,
 );
 for (const { met, text } of rows) console.log(`${met ? 'met    ' : 'NOT MET'} ${text}`);
+console.log(`right at the first saying: ${share(atFirst, isRight).toFixed(3)} of ${atFirst.length}`);
+for (const [low, high] of [
+  [1, 1.5],
+  [1.5, 2.5],
+  [2.5, 9],
+  [1.5, 9],
+] as const) {
+  const own = flats.filter(({ floor }) => floor >= low && floor < high);
+  const late = own.filter(({ now }) => now >= 4);
+  console.log(
+    `floor ${low} to ${high} limits: said of ${share(own, isSaid(sure)).toFixed(2)} (${own.length}); with five checks and more ${share(late, isSaid(sure)).toFixed(2)} (${late.length})`,
+  );
+}
+if (values.odds) {
+  for (let from = 0.4; from < 0.91; from += 0.025) {
+    console.log(
+      `from odds of ${from.toFixed(3)}: right ${share(said.filter(isSaid(from)), isRight).toFixed(3)}, said ${share(flats, isSaid(from)).toFixed(3)}`,
+    );
+  }
+}
 process.exitCode = rows.every(({ met }) => met) ? 0 : 1;

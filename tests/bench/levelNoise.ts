@@ -65,12 +65,12 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 const mean = (values: readonly number[]) => sum(values) / values.length;
 
 /** Share of all true flaws that is found. */
-function foundShare(stones: readonly FoundAmount[]): number {
+export function foundShare(stones: readonly FoundAmount[]): number {
   return sum(stones.map(({ found }) => found)) / Math.max(1e-9, sum(stones.map((one) => one.true)));
 }
 
 /** How far the root of a level is off, in limits, when the share found is allowed for. */
-function offBy(one: FoundAmount, share: number): number {
+export function offBy(one: FoundAmount, share: number): number {
   return Math.sqrt(one.found / share / one.limit) - Math.sqrt(one.true / one.limit);
 }
 

@@ -13,6 +13,7 @@ import { DEFAULT_LIMITS } from '../../src/grading/limits';
 import { openEngines } from '../../src/vision/openEngines';
 import { type FoundAmount, levelNoise, splitNoise } from './levelNoise';
 import { matchStones } from './matchStones';
+import { fitNoise } from './noiseFit';
 import { type TrueStone, type Truth, truthsIn } from './truth';
 
 const { values, positionals } = parseArgs({
@@ -120,6 +121,11 @@ console.log(`the forecast takes ${JSON.stringify(LEVEL_NOISE)}`);
 
 function told(lists: readonly (readonly FoundAmount[])[]): string {
   const { kept, fresh, keptMiddle, freshMiddle, stones: number, readings } = splitNoise(lists);
+  const likeliest = fitNoise(lists);
   const three = (value: number) => value.toFixed(3);
-  return `kept ${three(kept)}, new at each check ${three(fresh)} (middle two thirds: ${three(keptMiddle)}, ${three(freshMiddle)}); ${number} stones, ${readings} readings`;
+  return [
+    `${number} stones, ${readings} readings`,
+    `  standard deviation kept ${three(kept)}, new at each check ${three(fresh)} (of the middle two thirds ${three(keptMiddle)}, ${three(freshMiddle)})`,
+    `  most likely, new ones with heavy tails: kept ${three(likeliest.kept)}, scale of the new ${three(likeliest.fresh)}; ln likelihood over that of normal ones ${likeliest.lnOverNormal.toFixed(1)}`,
+  ].join('\n');
 }
