@@ -55,6 +55,9 @@ export default defineConfig({
             'dexie',
             'zustand',
             'zustand/vanilla',
+            'munkres',
+            'ulid',
+            'wouter',
           ],
         },
         test: {

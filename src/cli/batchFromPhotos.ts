@@ -4,7 +4,7 @@ import { DEFAULT_LIMITS } from '../grading/limits';
 import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
 import { type BatchRecords, batchHistory } from '../history/batchHistory';
-import { proposeStones } from '../history/proposeStones';
+import { proposeStones, TAKEN_FROM } from '../history/proposeStones';
 import { checkRecord } from '../journal/checkRecord';
 import { recordId } from '../journal/recordId';
 import type { CheckRecord, Day, IdentityRecord, StoneRecord } from '../journal/records';
@@ -14,14 +14,10 @@ export interface PhotoToKeep {
   readonly report: PhotoReport;
   readonly grades: readonly StoneGrade[];
   readonly day: Day;
-  /** Key under which it is kept. */
-  readonly photo: string;
-}
-
-export interface BatchSetting {
-  readonly name: string;
   readonly step: Step;
   readonly material: MaterialName | null;
+  /** Key under which it is kept. */
+  readonly photo: string;
 }
 
 /**
@@ -32,21 +28,25 @@ export interface BatchSetting {
  * wrong one, would spoil the histories of both, while a place without a name is named in the page at any time.
  *
  * @param photos - The oldest first; at least one.
+ * @param takenFrom - Confidence from which a match is sure enough.
  */
-export function batchFromPhotos(photos: readonly PhotoToKeep[], setting: BatchSetting): BatchRecords {
-  const { name, step, material } = setting;
+export function batchFromPhotos(
+  photos: readonly PhotoToKeep[],
+  name: string,
+  takenFrom = TAKEN_FROM,
+): BatchRecords {
   const id = recordId();
   const startedOn = photos[0]!.day;
   let batch: BatchRecords = {
     batch: { kind: 'batch', id, name, machine: null, startedOn, isOver: false },
     ...{ runs: [], stones: [], checks: [], identities: [], decisions: [] },
   };
-  for (const { report, grades, day, photo } of photos) {
+  for (const { report, grades, day, photo, step, material } of photos) {
     const about = { id: recordId(), batch: id, faceOf: null, step, material, limits: DEFAULT_LIMITS[step] };
     const check = checkRecord({ ...about, day, photo }, report, grades);
     const stones = batch.stones.length === 0 ? newStones(check) : [];
     const identity = { kind: 'identity', id: recordId(), batch: id, check: check.id } as const;
-    const named = batch.stones.length === 0 ? allNew(check, stones) : knownAgain(report, batch);
+    const named = batch.stones.length === 0 ? allNew(check, stones) : knownAgain(report, batch, takenFrom);
     batch = {
       ...batch,
       stones: [...batch.stones, ...stones],
@@ -67,9 +67,13 @@ function newStones({ batch, material, stones }: CheckRecord): StoneRecord[] {
 const allNew = ({ stones }: CheckRecord, fresh: readonly StoneRecord[]): IdentityRecord['stones'] =>
   stones.map(({ place }, i) => ({ place, stone: fresh[i]!.id, confidence: null }));
 
-function knownAgain({ stones }: PhotoReport, batch: BatchRecords): IdentityRecord['stones'] {
+function knownAgain(
+  { stones }: PhotoReport,
+  batch: BatchRecords,
+  takenFrom: number,
+): IdentityRecord['stones'] {
   const seen = stones.map(({ id, look }) => ({ place: id, look }));
-  return proposeStones(seen, batchHistory(batch)).flatMap(({ place, stone, confidence, isUnsure }) =>
-    stone === null || isUnsure ? [] : [{ place, stone, confidence }],
+  return proposeStones(seen, batchHistory(batch)).flatMap(({ place, stone, confidence }) =>
+    stone === null || confidence < takenFrom ? [] : [{ place, stone, confidence }],
   );
 }

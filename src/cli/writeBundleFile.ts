@@ -27,11 +27,12 @@ export async function writeBundleFile(
     if (!report || !grades) continue;
     const picture = await keptFile(entry.file);
     pictures.push(picture);
-    photos.push({ report, grades, day: (await momentOf(entry.file)).slice(0, 10), photo: picture.key });
+    const day = (await momentOf(entry.file)).slice(0, 10);
+    photos.push({ report, grades, day, step, material, photo: picture.key });
   }
   const [first] = photos;
   if (!first) return 'No photo was graded, so no bundle was written.';
-  const batch = batchFromPhotos(photos, { name: batchName ?? `Photos from ${first.day} on`, step, material });
+  const batch = batchFromPhotos(photos, batchName ?? `Photos from ${first.day} on`);
   const { stones, checks, identities } = batch;
   const bundle = await bundleOf([batch.batch, ...stones, ...checks, ...identities], pictures);
   await writeFile(path, new Uint8Array(await bundle.arrayBuffer())).catch(() => {

@@ -1,7 +1,7 @@
 import { lookDistance } from '../identity/lookDistance';
 import { matchLooks } from '../identity/matchLooks';
 import type { CheckRecord, RecordId } from '../journal/records';
-import type { BatchHistory, StoneHistory } from './batchHistory';
+import { type BatchHistory, placeKey, type StoneHistory } from './batchHistory';
 
 type Look = NonNullable<CheckRecord['stones'][number]['look']>;
 
@@ -69,7 +69,41 @@ function knownStone(
   const looks = checks.flatMap(({ faces }) => faces.flatMap(({ stone: { look } }) => (look ? [look] : [])));
   const last = all.findIndex(({ check }) => check.id === checks.at(-1)?.check.id);
   // Another side of the same check has lost nothing yet.
-  return { id: stone.id, looks, checksAgo: faceOf === null ? all.length - last : 0 };
+  return { id: stone.id, looks, checksAgo: faceOf === null ? Math.max(0, all.length - last) : 0 };
+}
+
+/**
+ * Asks anew which stones lie in a photo that is kept already.
+ *
+ * @param history - The batch with that photo.
+ * @param photo - The photo; its stones are compared with those of the other photos.
+ * @returns One proposal for each place, with the stone that it was named as, and unsure where it was named as none.
+ */
+export function proposeAnew(
+  history: Pick<BatchHistory, 'checks' | 'stones'>,
+  photo: CheckRecord,
+): Proposal[] {
+  const named = new Map(
+    history.checks.flatMap(({ stoneAt }) =>
+      photo.stones.flatMap(({ place }) => {
+        const stone = stoneAt.get(placeKey(photo.id, place));
+        return stone === undefined ? [] : [[place, stone] as const];
+      }),
+    ),
+  );
+  const others = history.stones.map(({ stone, checks }) => ({
+    stone,
+    checks: checks.flatMap((seen) => {
+      const [first, ...faces] = seen.faces.filter((face) => face.photo.id !== photo.id);
+      return first ? [{ ...seen, faces: [first, ...faces] as const }] : [];
+    }),
+  }));
+  const seen = photo.stones.flatMap(({ place, look }) => (look === null ? [] : [{ place, look }]));
+  const proposals = proposeStones(seen, { checks: history.checks, stones: others }, null);
+  return proposals.map((proposal) => {
+    const stone = named.get(proposal.place);
+    return stone === undefined ? { ...proposal, isUnsure: true } : { ...proposal, stone, isUnsure: false };
+  });
 }
 
 /**

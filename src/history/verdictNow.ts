@@ -57,8 +57,11 @@ function pointless(checks: readonly StoneCheck[], base: Verdict): Said | null {
   return { action: 'set-aside', reason: outlook.sentence };
 }
 
-/** A rise of this many standard deviations from one check to the next is none of the camera's. */
-const SURE_RISE = 3;
+/**
+ * A rise of so many scales of the noise between two checks is none of the camera's: the noise has heavy tails, since now
+ * and then a whole fracture is missed and found again.
+ */
+const SURE_RISE = 10;
 
 /** Fractures that grew, or pits that came, in a step that does not make any. */
 function openedLate(checks: readonly StoneCheck[]): Said | null {

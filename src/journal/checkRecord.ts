@@ -1,4 +1,4 @@
-import type { PhotoReport } from '../analysis/report';
+import type { PhotoReport, PixelPoint } from '../analysis/report';
 import type { StoneGrade } from '../grading/gradeStone';
 import type { StepLimits } from '../grading/limits';
 import type { MaterialName } from '../grading/materials';
@@ -35,7 +35,7 @@ export function checkRecord(
     const { gloss } = grade;
     return {
       place: stone.id,
-      outline: stone.outline,
+      outline: stone.outline.map(toTenths),
       lengthMm: stone.lengthMm,
       widthMm: stone.widthMm,
       areaMm2: stone.areaMm2,
@@ -62,3 +62,9 @@ export function checkRecord(
   const longestPx = Math.max(report.widthPx, report.heightPx);
   return { kind: 'check', ...setting, mmPerPx: report.mmPerPx, longestPx, stones };
 }
+
+/** Outlines are good to a pixel or so, and make up most of a record. */
+const toTenths = ([row, column]: PixelPoint): PixelPoint => [
+  Math.round(10 * row) / 10,
+  Math.round(10 * column) / 10,
+];

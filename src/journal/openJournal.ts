@@ -19,7 +19,7 @@ type OfBatch = Extract<JournalRecord, { readonly batch: RecordId }>['kind'];
 
 /** The journal in this browser's IndexedDB. Records are added and never changed. */
 export interface Journal {
-  /** Adds records as `mergeRecords` does, and their photos: all of them or, when the storage is full, none. */
+  /** Adds records as `mergeRecords` does, and photos not kept yet: all of them or, when the storage is full, none. */
   readonly add: (records: readonly JournalRecord[], photos?: readonly KeptPhoto[]) => Promise<void>;
   readonly all: () => Promise<JournalRecord[]>;
   readonly ofKind: <K extends RecordKind>(kind: K) => Promise<OfKind<K>[]>;
@@ -55,7 +55,8 @@ export async function openJournal(name = 'glintgrade journal'): Promise<Journal>
   return {
     add: (added, pictures = []) =>
       db.transaction('rw', records, photos, digests, async () => {
-        await photos.bulkPut([...pictures]);
+        const held = await photos.bulkGet(pictures.map(({ key }) => key));
+        await photos.bulkAdd(pictures.filter((_, i) => held[i] === undefined));
         const known = await records.bulkGet(added.map(({ id }) => id));
         const merged = mergeRecords(
           known.filter((one) => one !== undefined),

@@ -7,10 +7,10 @@ import { type Proposal, proposeStones } from '../history/proposeStones';
 import { usualEnds } from '../history/usualEnds';
 import type { Journal, KeptPhoto } from '../journal/openJournal';
 import { recordId } from '../journal/recordId';
-import type { MachineRecord, RecordId } from '../journal/records';
+import type { CheckRecord, MachineRecord, RecordId } from '../journal/records';
 import type { GradedPhoto } from './gradePhoto';
 import { type TakenIn, takeInBundle } from './journalExchange';
-import { type CheckToKeep, type KeptAs, keepCheck } from './keepCheck';
+import { type CheckToKeep, type KeptAs, keepCheck, type NamedPlace, nameStones } from './keepCheck';
 import { type MindedStone, mindedVerdicts } from './mindedVerdicts';
 import type { Saying } from './saidAnew';
 
@@ -35,6 +35,8 @@ export interface JournalState {
   ) => Promise<Proposal[]>;
   /** @returns Whether it was kept; if not, `trouble` says why. */
   readonly keep: (photoId: number, check: CheckToKeep) => Promise<boolean>;
+  /** Says anew which stones lie in a kept photo. */
+  readonly name: (photo: CheckRecord, stones: readonly NamedPlace[]) => Promise<boolean>;
   /** Adds what the owner says: names, decisions, runs, corrections. */
   readonly say: (sayings: readonly Saying[]) => Promise<boolean>;
   readonly historyOf: (batch: RecordId) => Promise<BatchHistory | null>;
@@ -67,15 +69,15 @@ export function createJournalStore(
       const minded = await mindedOf(journal, get().keptAs, lists.batches);
       set({ ...lists, minded, edition: get().edition + 1, trouble: null });
     };
-    const attempt = async (work: (journal: Journal) => Promise<void>): Promise<boolean> => {
+    const attempt = async <T>(work: (journal: Journal) => Promise<T>): Promise<T | null> => {
       try {
         const journal = await opened;
-        await work(journal);
+        const done = await work(journal);
         await refresh(journal);
-        return true;
+        return done;
       } catch (error) {
         set({ trouble: get().status === 'refused' ? REFUSED : troubleOf(error) });
-        return false;
+        return null;
       }
     };
     const historyOf = async (batch: RecordId) => {
@@ -83,13 +85,7 @@ export function createJournalStore(
       return records && batchHistory(records);
     };
     return {
-      status: 'opening',
-      batches: [],
-      machines: [],
-      keptAs: {},
-      minded: {},
-      edition: 0,
-      trouble: null,
+      ...{ status: 'opening', batches: [], machines: [], keptAs: {}, minded: {}, edition: 0, trouble: null },
       opened,
       historyOf,
       propose: async ({ report }, batch, faceOf) => {
@@ -97,21 +93,21 @@ export function createJournalStore(
         const seen = report.stones.map(({ id, look }) => ({ place: id, look }));
         return proposeStones(seen, history ?? { checks: [], stones: [] }, faceOf);
       },
-      keep: (photoId, check) =>
-        attempt(async (journal) => {
-          const batch = 'id' in check.batch ? await historyOf(check.batch.id) : null;
-          const kept = await keepCheck(journal, check, batch?.stones.length ?? 0, shrink);
-          set({ keptAs: { ...get().keptAs, [photoId]: kept } });
-        }),
-      say: (sayings) =>
-        attempt((journal) => journal.add(sayings.map((saying) => ({ ...saying, id: recordId() })))),
-      takeIn: async (file) => {
-        let brought: TakenIn | null = null;
-        await attempt(async (journal) => {
-          brought = await takeInBundle(journal, file);
+      keep: async (photoId, check) => {
+        const kept = await attempt(async (journal) => {
+          const added = await keepCheck(journal, check, shrink);
+          set({ keptAs: { ...get().keptAs, [photoId]: added } });
+          return added;
         });
-        return brought;
+        return kept !== null;
       },
+      name: async (photo, stones) =>
+        (await attempt((journal) => nameStones(journal, photo, stones).then(() => true))) !== null,
+      say: async (sayings) => {
+        const records = sayings.map((saying) => ({ ...saying, id: recordId() }));
+        return (await attempt((journal) => journal.add(records).then(() => true))) !== null;
+      },
+      takeIn: (file) => attempt((journal) => takeInBundle(journal, file)),
       photoOf: async (key) => (await opened).photo(key),
     };
   });

@@ -1,10 +1,18 @@
 import { DEFAULT_LIMITS, type Limits } from '../grading/limits';
 import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
+import { currentRecords } from '../history/currentRecords';
 import { checkRecord } from '../journal/checkRecord';
 import type { Journal, KeptPhoto } from '../journal/openJournal';
 import { recordId } from '../journal/recordId';
-import type { BatchRecord, Day, IdentityRecord, RecordId, StoneRecord } from '../journal/records';
+import type {
+  BatchRecord,
+  CheckRecord,
+  Day,
+  IdentityRecord,
+  RecordId,
+  StoneRecord,
+} from '../journal/records';
 import type { GradedPhoto } from './gradePhoto';
 
 /** A stone of the photo, as it was matched or as the owner said. */
@@ -41,13 +49,10 @@ export interface KeptAs {
 
 /**
  * Adds a check with its photo, its stones and, for a first check, its batch; all of it or nothing.
- *
- * @param knownCount - Stones that the batch has so far: new ones are numbered on from there.
  */
 export async function keepCheck(
   journal: Journal,
   toKeep: CheckToKeep,
-  knownCount: number,
   shrink: (file: Blob) => Promise<KeptPhoto>,
 ): Promise<KeptAs> {
   const { graded, step, material, day, faceOf } = toKeep;
@@ -57,6 +62,7 @@ export async function keepCheck(
   const limits = (toKeep.limits ?? DEFAULT_LIMITS)[step];
   const setting = { id, batch: batch.id, faceOf, step, material, limits, day, photo: photo.key };
   const check = checkRecord(setting, graded.report, graded.grades);
+  const knownCount = await stonesIn(journal, batch.id);
   const { fresh, identity } = named(toKeep.stones, { batch: batch.id, check: id, material, knownCount });
   await journal.add([...batch.fresh, check, ...fresh, identity], [photo]);
   return { batch: batch.id, photo: id, check: faceOf ?? id };
@@ -76,6 +82,22 @@ interface Place {
   readonly check: RecordId;
   readonly material: MaterialName | null;
   readonly knownCount: number;
+}
+
+/** Says anew which stones lie in a kept photo. */
+export async function nameStones(
+  journal: Journal,
+  { batch, id: check, material }: CheckRecord,
+  stones: readonly NamedPlace[],
+): Promise<void> {
+  const knownCount = await stonesIn(journal, batch);
+  const { fresh, identity } = named(stones, { batch, check, material, knownCount });
+  await journal.add([...fresh, identity]);
+}
+
+/** New stones are numbered on from there. */
+async function stonesIn(journal: Journal, batch: RecordId): Promise<number> {
+  return currentRecords((await journal.batch(batch))?.stones ?? []).length;
 }
 
 /** What is said of the stones, and the stones that are new by it. */

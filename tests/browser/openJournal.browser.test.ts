@@ -98,5 +98,7 @@ it('keeps a photo with its thumbnail', async () => {
   expect(await kept.photoKeys()).toEqual(['ab12']);
   const found = await kept.photo('ab12');
   expect([await found?.photo.text(), await found?.thumbnail.text()]).toEqual(['photo', 'thumb']);
+  await kept.add([], [{ key: 'ab12', photo: blob('another'), thumbnail: blob('another') }]);
+  expect(await (await kept.photo('ab12'))?.photo.text()).toBe('photo');
   expect(await kept.photo('none')).toBeNull();
 });

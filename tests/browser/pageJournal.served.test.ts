@@ -1,4 +1,5 @@
 import type { Page } from 'playwright';
+import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { WatchedPage } from '../helpers/openPage';
 import { openWithPhoto } from '../helpers/openWithPhoto';
@@ -96,6 +97,23 @@ it('records a favorite, what the owner did, and what a stone is, and goes back b
   await page.getByRole('heading', { name: 'Stones' }).waitFor();
 });
 
+it('lets two stones that were taken for each other change places with one tap', async () => {
+  const dialog = page.getByRole('dialog');
+  const choice = (place: number, stone: string) =>
+    dialog
+      .getByRole('radiogroup', { name: `Stone ${place} of this photo is` })
+      .getByRole('radio', { name: stone });
+  await page.getByRole('button', { name: 'Which is which' }).first().click();
+  expect(await choice(1, 'stone 1').getAttribute('aria-checked')).toBe('true');
+  await choice(1, 'stone 2').click();
+  expect(await choice(2, 'stone 1').getAttribute('aria-checked')).toBe('true');
+  await dialog.getByRole('button', { name: 'All right: keep' }).click();
+  await dialog.waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Which is which' }).first().click();
+  expect(await choice(1, 'stone 2').getAttribute('aria-checked')).toBe('true');
+  await dialog.getByRole('button', { name: 'Not now' }).click();
+});
+
 it('records machines and runs, and ends a run', async () => {
   await goTo('Journal');
   await page.getByRole('button', { name: 'Add a machine' }).click();
@@ -112,10 +130,22 @@ it('records machines and runs, and ends a run', async () => {
   await page.getByText('Coarse 2026-03-10 to 2026-03-10, the big barrel').waitFor();
 });
 
+it('asks about stones that look like none it knows, and takes them for new ones when the owner agrees', async () => {
+  const buffer = await sharp(TRAY).modulate({ hue: 120 }).jpeg({ quality: 95 }).toBuffer();
+  await setDay(18);
+  await goTo('Tray');
+  await page.getByLabel('Photo files').setInputFiles({ name: 'other.jpg', mimeType: 'image/jpeg', buffer });
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await page.getByRole('heading', { name: 'Which stone is which?' }).waitFor();
+  await page.getByRole('button', { name: 'All right: keep' }).click();
+  await page.getByRole('link', { name: 'Brook pebbles' }).click();
+  await page.locator('.stone-row').nth(3).waitFor();
+});
+
 it('still has all of it when the page is opened again at the same place', async () => {
   await page.reload();
   await page.getByText('Coarse 2026-03-10 to 2026-03-10, the big barrel').waitFor();
-  expect(await page.locator('.stone-row').count()).toBe(2);
+  expect(await page.locator('.stone-row').count()).toBe(4);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(wide).toBe(390);
 });

@@ -5,17 +5,17 @@ import { gradeStone } from '../../src/grading/gradeStone';
 import { batchHistory } from '../../src/history/batchHistory';
 import { inventedReport } from '../helpers/inventedReport';
 
-const SETTING = { name: 'river finds', step: 'coarse', material: 'agate' } as const;
+const SETTING = { step: 'coarse', material: 'agate' } as const;
 
 /** A photo of so many invented stones, kept on a day. */
 function photoOf(stoneCount: number, day: string) {
   const report = inventedReport(stoneCount);
   const grades = report.stones.map((stone) => gradeStone(stone, { ...SETTING, limits: null }));
-  return { report, grades, day, photo: 'ab'.repeat(32) };
+  return { report, grades, day, ...SETTING, photo: 'ab'.repeat(32) };
 }
 
 it('names the stones of the first photo, and of later ones only those it knows for sure', () => {
-  const batch = batchFromPhotos([photoOf(4, '2026-03-09'), photoOf(5, '2026-03-16')], SETTING);
+  const batch = batchFromPhotos([photoOf(4, '2026-03-09'), photoOf(5, '2026-03-16')], 'river finds');
   const { stones, checks } = batchHistory(batch);
   expect(checks.map(({ check, stoneAt }) => [check.day, check.stones.length, stoneAt.size])).toEqual([
     ['2026-03-09', 4, 4],
@@ -35,7 +35,7 @@ it('names the stones of the first photo, and of later ones only those it knows f
 });
 
 it('gives records that a bundle takes in, each later than the one before', () => {
-  const { batch, stones, checks, identities } = batchFromPhotos([photoOf(2, '2026-03-09')], SETTING);
+  const { batch, stones, checks, identities } = batchFromPhotos([photoOf(2, '2026-03-09')], 'river finds');
   const records = [batch, ...stones, ...checks, ...identities];
   expect(recordsIn(records)).toHaveLength(5);
   expect(new Set(records.map(({ id }) => id)).size).toBe(5);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { batchHistory } from '../../src/history/batchHistory';
-import { proposeStones, swapStones } from '../../src/history/proposeStones';
+import { proposeAnew, proposeStones, swapStones } from '../../src/history/proposeStones';
 import { inventedBatch, weeksInCoarse } from '../helpers/inventedBatch';
 import { inventedReport } from '../helpers/inventedReport';
 
@@ -70,4 +70,22 @@ it('swaps two stones with one tap', () => {
     [1, 'b'],
     [2, 'a'],
   ]);
+});
+
+it('asks anew about a kept photo: what it was named, and whom its nameless stones are like', () => {
+  const records = inventedBatch(
+    weeksInCoarse([
+      [{}, {}, {}],
+      [{}, {}, {}],
+    ]),
+  );
+  const [first, second] = records.identities;
+  const history = batchHistory({
+    ...records,
+    identities: [first!, { ...second!, stones: second!.stones.slice(0, 2) }],
+  });
+  const photo = history.checks[1]!.check;
+  const [one, , three] = proposeAnew(history, photo);
+  expect(one).toMatchObject({ place: 1, stone: records.stones[0]!.id, isUnsure: false });
+  expect(three).toMatchObject({ place: 3, stone: records.stones[2]!.id, isUnsure: true });
 });

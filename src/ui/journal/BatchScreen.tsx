@@ -63,7 +63,7 @@ function Batch({ history }: { history: BatchHistory }) {
       <Runs batch={batch} runs={runs} />
       <section aria-labelledby="checks-title">
         <h3 id="checks-title">Checks</h3>
-        <CheckList checks={checks} />
+        <CheckList history={history} />
       </section>
       <p className="batch-tools">
         <button type="button" className="button" onClick={() => window.print()}>

@@ -1,14 +1,15 @@
 import type { Action } from '../../grading/opinion';
-import type { BatchCheck } from '../../history/batchHistory';
+import type { BatchHistory } from '../../history/batchHistory';
 import { STEP_WORDS } from '../setup/stepWords';
 import { ActionCounts } from './ActionCounts';
+import { NameStones } from './NameStones';
 import { Thumbnail } from './Thumbnail';
 
 /** The checks of a batch, the newest first: day, step, how many stones got which verdict. */
-export function CheckList({ checks }: { checks: readonly BatchCheck[] }) {
+export function CheckList({ history }: { history: BatchHistory }) {
   return (
     <ol className="checks">
-      {checks.toReversed().map(({ check, photos }) => {
+      {history.checks.toReversed().map(({ check, photos }) => {
         const counts: Partial<Record<Action, number>> = {};
         for (const { action } of check.stones) counts[action] = (counts[action] ?? 0) + 1;
         return (
@@ -21,6 +22,9 @@ export function CheckList({ checks }: { checks: readonly BatchCheck[] }) {
                 {photos.length > 1 && `, ${photos.length} sides`}
               </p>
               <ActionCounts counts={counts} />
+              {photos.map((photo) => (
+                <NameStones key={photo.id} history={history} photo={photo} />
+              ))}
             </div>
           </li>
         );

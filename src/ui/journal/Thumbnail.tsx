@@ -18,5 +18,7 @@ export function Thumbnail({ photo, day }: { photo: string; day: string }) {
       if (made !== null) URL.revokeObjectURL(made);
     };
   }, [photo, photoOf]);
-  return address === null ? null : <img className="check-photo" src={address} alt={`Tray on ${day}`} />;
+  return address === null ? null : (
+    <img className="check-photo" loading="lazy" src={address} alt={`Tray on ${day}`} />
+  );
 }

@@ -40,8 +40,9 @@ interface StripProps {
   readonly what: string;
   readonly unit: string;
   readonly points: readonly Point[];
-  /** Line that the value should come under; null without one. */
+  /** Line that the value should come under, or stay above; null without one. */
   readonly limit: number | null;
+  readonly limitWord: string;
 }
 
 function stripsOf(checks: readonly StoneCheck[], material: MaterialName | null): StripProps[] {
@@ -58,29 +59,39 @@ function stripsOf(checks: readonly StoneCheck[], material: MaterialName | null):
   const of = (figure: (row: (typeof rows)[number]) => number) =>
     rows.map((row): Point => ({ day: row.day, value: figure(row) }));
   return [
-    { what: 'Pits', unit: 'per cm²', points: of((row) => row.pitsPerCm2), limit: limits.maxPitsPerCm2 },
-    { what: 'Fractures', unit: 'mm', points: of((row) => row.fractureMm), limit: limits.maxFractureMm },
-    { what: 'Length', unit: 'mm', points: of((row) => row.lengthMm), limit: limits.minLengthMm },
-    ...(glosses.length > 0 ? [{ what: 'Gloss', unit: 'gloss units', points: glosses, limit: null }] : []),
+    { what: 'Pits', unit: 'per cm²', points: of((row) => row.pitsPerCm2), ...most(limits.maxPitsPerCm2) },
+    { what: 'Fractures', unit: 'mm', points: of((row) => row.fractureMm), ...most(limits.maxFractureMm) },
+    {
+      what: 'Length',
+      unit: 'mm',
+      points: of((row) => row.lengthMm),
+      limit: limits.minLengthMm,
+      limitWord: 'smallest',
+    },
+    ...(glosses.length > 0
+      ? [{ what: 'Gloss', unit: 'gloss units', points: glosses, limit: null, limitWord: '' }]
+      : []),
   ];
 }
 
+const most = (limit: number) => ({ limit, limitWord: 'at most' });
+
 const HEIGHT = 64;
 
-function Strip({ what, unit, points, limit }: StripProps) {
-  const most = Math.max(...points.map(({ value, high }) => high ?? value), limit ?? 0, 0.1) * 1.1;
+function Strip({ what, unit, points, limit, limitWord }: StripProps) {
+  const top = Math.max(...points.map(({ value, high }) => high ?? value), limit ?? 0, 0.1) * 1.1;
   const x = axisScale([0, Math.max(1, points.at(-1)!.day)], [8, 352]);
-  const y = axisScale([0, most], [HEIGHT - 6, 6]);
+  const y = axisScale([0, top], [HEIGHT - 6, 6]);
   const [first, last] = [points[0]!, points.at(-1)!];
   const line = points.map(({ day, value }, i) => `${i === 0 ? 'M' : 'L'}${x(day)} ${y(value)}`).join('');
-  const said = `${what}: ${plainNumber(first.value)} ${unit} at first, ${plainNumber(last.value)} at last${limit === null ? '' : `; limit ${plainNumber(limit)}`}`;
+  const said = `${what}: ${plainNumber(first.value)} ${unit} at first, ${plainNumber(last.value)} at last${limit === null ? '' : `; ${limitWord} ${plainNumber(limit)}`}`;
   return (
     <figure className="timeline-strip">
       <figcaption>
         <strong>{what}</strong>{' '}
         <span className="fine">
           {plainNumber(first.value)} → {plainNumber(last.value)} {unit}
-          {limit !== null && `, limit ${plainNumber(limit)} (broken line)`}
+          {limit !== null && `, ${limitWord} ${plainNumber(limit)} (broken line)`}
         </span>
       </figcaption>
       <svg viewBox={`0 0 360 ${HEIGHT}`} role="img" aria-label={said}>

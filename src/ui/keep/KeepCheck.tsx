@@ -8,6 +8,7 @@ import type { TrayPhoto } from '../../state/trayPhoto';
 import { dayToday } from '../journal/dayToday';
 import { useJournal, useSettings } from '../stores';
 import { BatchChoice, type ChosenBatch, useChosenBatch } from './BatchChoice';
+import { PhotoStone } from './PhotoStone';
 import { WhichStones } from './WhichStones';
 
 interface Props {
@@ -57,8 +58,10 @@ export function KeepCheck({ photo, graded, bitmap }: Props) {
         <WhichStones
           batch={batch}
           proposals={asked}
-          graded={graded}
-          bitmap={bitmap}
+          picture={(place) => {
+            const stone = graded.report.stones.find(({ id }) => id === place);
+            return stone && <PhotoStone stone={stone} bitmap={bitmap} />;
+          }}
           onDone={keepAs}
           onClose={() => {
             setAsked(null);

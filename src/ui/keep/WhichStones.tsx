@@ -1,19 +1,19 @@
-import { useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import type { BatchHistory, StoneHistory } from '../../history/batchHistory';
 import { type Proposal, swapStones } from '../../history/proposeStones';
 import type { RecordId } from '../../journal/records';
-import type { GradedPhoto } from '../../state/gradePhoto';
 import type { NamedPlace } from '../../state/keepCheck';
 import { StonePicture } from '../journal/StonePicture';
 import { useHistory } from '../journal/useHistory';
 import { Modal } from '../parts/Modal';
-import { PhotoStone } from './PhotoStone';
 
 interface Props {
   readonly batch: RecordId;
   readonly proposals: readonly Proposal[];
-  readonly graded: GradedPhoto;
-  readonly bitmap: ImageBitmap | null;
+  /** True to ask about the sure ones too. */
+  readonly asksAll?: boolean;
+  /** Draws the stone at a place of the photo. */
+  readonly picture: (place: number) => ReactNode;
   readonly onDone: (stones: readonly NamedPlace[]) => void;
   readonly onClose: () => void;
 }
@@ -22,18 +22,18 @@ interface Props {
 const OFFERED = 3;
 
 /** Asks which stone is which where the match is not sure; a tap on another stone swaps the two. */
-export function WhichStones({ batch, proposals, graded, bitmap, onDone, onClose }: Props) {
+export function WhichStones({ batch, proposals, asksAll = false, picture, onDone, onClose }: Props) {
   const history = useHistory(batch);
   const [stones, setStones] = useState<ReadonlyMap<number, RecordId | null>>(
     () => new Map(proposals.map(({ place, stone }) => [place, stone])),
   );
   const [touched, setTouched] = useState<ReadonlySet<number>>(new Set());
-  const unsure = proposals.filter(({ isUnsure }) => isUnsure);
+  const asked = proposals.filter(({ isUnsure }) => isUnsure || asksAll);
+  const sure = proposals.filter(({ isUnsure }) => !isUnsure).length;
   const choose = (place: number, stone: RecordId | null) => {
     const swapped = swapStones(stones, place, stone);
-    setTouched(
-      new Set([...touched, ...[...swapped].filter(([at, one]) => stones.get(at) !== one).map(([at]) => at)]),
-    );
+    const changed = [...swapped].filter(([at, one]) => stones.get(at) !== one).map(([at]) => at);
+    setTouched(new Set([...touched, ...changed]));
     setStones(swapped);
   };
   const finish = () =>
@@ -52,19 +52,18 @@ export function WhichStones({ batch, proposals, graded, bitmap, onDone, onClose 
       action={{ word: 'All right: keep', run: finish }}
     >
       <p>
-        {proposals.length - unsure.length} of {proposals.length} are known for sure. Compare the others, and
-        tap the right one where it is wrong.
+        {sure} of {proposals.length} are known. Compare {asksAll ? 'them' : 'the others'}, and tap the right
+        one where it is wrong: the two then change places.
       </p>
       <ul className="which">
-        {unsure.map(({ place, candidates }) => (
+        {asked.map(({ place, candidates }) => (
           <Question
             key={place}
             place={place}
             candidates={candidates}
             chosen={stones.get(place) ?? null}
             history={history}
-            graded={graded}
-            bitmap={bitmap}
+            picture={picture}
             onChoose={(stone) => choose(place, stone)}
           />
         ))}
@@ -73,7 +72,7 @@ export function WhichStones({ batch, proposals, graded, bitmap, onDone, onClose 
   );
 }
 
-interface QuestionProps extends Pick<Props, 'graded' | 'bitmap'> {
+interface QuestionProps extends Pick<Props, 'picture'> {
   readonly place: number;
   readonly candidates: readonly RecordId[];
   readonly chosen: RecordId | null;
@@ -81,17 +80,16 @@ interface QuestionProps extends Pick<Props, 'graded' | 'bitmap'> {
   readonly onChoose: (stone: RecordId | null) => void;
 }
 
-function Question({ place, candidates, chosen, history, graded, bitmap, onChoose }: QuestionProps) {
+function Question({ place, candidates, chosen, history, picture, onChoose }: QuestionProps) {
   const [all, setAll] = useState(false);
   const offered = useMemo(() => {
     const likeliest = all ? candidates : candidates.slice(0, OFFERED);
     return chosen !== null && !likeliest.includes(chosen) ? [chosen, ...likeliest] : likeliest;
   }, [all, candidates, chosen]);
-  const stone = graded.report.stones.find(({ id }) => id === place);
   return (
     <li className="which-stone">
       <figure className="which-seen">
-        {stone && <PhotoStone stone={stone} bitmap={bitmap} />}
+        {picture(place)}
         <figcaption>Number {place} is</figcaption>
       </figure>
       <div className="which-choices" role="radiogroup" aria-label={`Stone ${place} of this photo is`}>
@@ -112,7 +110,7 @@ function Question({ place, candidates, chosen, history, graded, bitmap, onChoose
           <span className="which-new" aria-hidden="true">
             +
           </span>
-          a new stone
+          new
         </button>
         {!all && candidates.length > OFFERED && (
           <button type="button" className="button button-quiet" onClick={() => setAll(true)}>
