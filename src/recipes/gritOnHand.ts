@@ -1,7 +1,8 @@
-import { STEPS } from '../grading/steps';
+import { STEPS, type Step } from '../grading/steps';
 import type { BatchHistory } from '../history/batchHistory';
-import type { Day, MachineRecord, RunRecord } from '../journal/records';
+import type { Day, MachineRecord, RecordId, RunRecord } from '../journal/records';
 import { type Charge, chargeOf, readCharge } from './chargeText';
+import { isUsualAt } from './nextGroups';
 import { type OwnRecipes, recipeFor } from './ownRecipes';
 import { usualRecipe } from './recipe';
 import { gramsOf, SUPPLIES, type Supply } from './supplies';
@@ -26,12 +27,19 @@ export interface OnHand {
   readonly charges: number;
   /** Of these, those whose amount was not written down, so that the machine's recipe was taken. */
   readonly assumed: number;
-  /** Whole charges that it is still enough for in the machine that takes most; null where nothing takes it. */
-  readonly enoughFor: number | null;
+  /** How far it still goes; null where no machine of known load takes it. */
+  readonly enough: {
+    /** The machine that takes most of it, of those that the supply's steps were run in, or are usually run in. */
+    readonly machine: MachineRecord;
+    /** Whole charges. */
+    readonly charges: number;
+  } | null;
 }
 
 /** One charge of a batch. */
 export interface UsedCharge {
+  readonly step: Step;
+  readonly machine: RecordId | null;
   readonly day: Day;
   /** Milliseconds since 1970 at which its run was written down; NaN when the record does not tell. */
   readonly atMs: number;
@@ -53,7 +61,8 @@ export function chargesOf(
     const read = readCharge(run.charge, run.step);
     const machine = machines.find(({ id }) => id === (run.machine ?? batch.machine));
     const charge = read ?? (machine === undefined ? null : chargeOf(recipeFor(machine, run.step, own)));
-    const once = { charge, isAssumed: read === null };
+    const about = { step: run.step, machine: machine?.id ?? null };
+    const once = { ...about, charge, isAssumed: read === null };
     const again = rechargeDays(run, checks).map((day) => ({ ...once, day, atMs: Number.NaN }));
     return [{ ...once, day: run.startedOn, atMs: momentOf(run.id) }, ...again];
   });
@@ -71,7 +80,7 @@ function rechargeDays(run: RunRecord, checks: BatchHistory['checks']): Day[] {
  * What is left of everything that was counted.
  *
  * @param charges - Of all batches.
- * @param machines - Whose charges it is to be enough for.
+ * @param machines - Of the owner.
  */
 export function gritOnHand(
   stock: GritStock,
@@ -85,13 +94,11 @@ export function gritOnHand(
     const used = charges.filter((one) => one.charge?.[supply] !== undefined && isAfter(one, counted));
     const usedGrams = used.reduce((sum, { charge }) => sum + gramsOf(supply, charge?.[supply] ?? 0), 0);
     const grams = Math.max(0, counted.grams - usedGrams);
-    const largest = largestCharge(supply, machines, own);
     return [
       {
         ...{ supply, grams, countedOn: counted.day, charges: used.length },
         assumed: used.filter(({ isAssumed }) => isAssumed).length,
-        // A hair more, so that what was bought for three charges is enough for three.
-        enoughFor: largest === 0 ? null : Math.floor(grams / gramsOf(supply, largest) + 1e-9),
+        enough: enoughOf(supply, grams, charges, machines, own),
       },
     ];
   });
@@ -101,12 +108,37 @@ function isAfter({ day, atMs }: UsedCharge, counted: Counted): boolean {
   return day === counted.day ? !(atMs <= counted.atMs) : day > counted.day;
 }
 
-/** Tablespoons that the machine takes which takes most; machines of unknown load do not count. */
-function largestCharge(supply: Supply, machines: readonly MachineRecord[], own: OwnRecipes): number {
-  const amounts = machines
-    .filter((machine) => usualRecipe(machine, 'coarse').isScaled)
-    .flatMap((machine) => STEPS.map((step) => chargeOf(recipeFor(machine, step, own))[supply] ?? 0));
-  return Math.max(0, ...amounts);
+function enoughOf(
+  supply: Supply,
+  grams: number,
+  charges: readonly UsedCharge[],
+  machines: readonly MachineRecord[],
+  own: OwnRecipes,
+): OnHand['enough'] {
+  const takers = STEPS.flatMap((step) =>
+    machinesOf(step, charges, machines).map((machine) => ({
+      machine,
+      tablespoons: chargeOf(recipeFor(machine, step, own))[supply] ?? 0,
+    })),
+  );
+  const largest = takers.toSorted((a, b) => b.tablespoons - a.tablespoons)[0];
+  if (largest === undefined || largest.tablespoons === 0) return null;
+  // A hair more, so that what was bought for three charges is enough for three.
+  const count = Math.floor(grams / gramsOf(supply, largest.tablespoons) + 1e-9);
+  return { machine: largest.machine, charges: count };
+}
+
+/** Machines of known load that a step was run in; before its first run, those of its usual kind; else all. */
+function machinesOf(
+  step: Step,
+  charges: readonly UsedCharge[],
+  machines: readonly MachineRecord[],
+): readonly MachineRecord[] {
+  const known = machines.filter((machine) => usualRecipe(machine, step).isScaled);
+  const ran = known.filter(({ id }) => charges.some((one) => one.step === step && one.machine === id));
+  if (ran.length > 0) return ran;
+  const usual = known.filter((machine) => isUsualAt(machine, step));
+  return usual.length > 0 ? usual : known;
 }
 
 /** Crockford's base 32. */

@@ -50,6 +50,10 @@ export function nextGroups({ batch, checks, stones }: BatchHistory): NextGroup[]
 /** Whether a step's grit is finer than another's. */
 export const isFiner = (step: Step, than: Step): boolean => STEPS.indexOf(step) > STEPS.indexOf(than);
 
+/** Whether a step is usually run in such a machine: coarse in a barrel, the finer steps in a bowl. */
+export const isUsualAt = ({ type }: Pick<MachineRecord, 'type'>, step: Step): boolean =>
+  (type === 'rotary') === (step === 'coarse');
+
 /** Step a stone goes into; null when it leaves the machines. */
 function stepAfter(step: Step, action: Action): Step | null {
   switch (action) {
@@ -90,7 +94,7 @@ export function machineFor(
     .at(-1)?.machine;
   const known = (id: RecordId | null | undefined) => machines.find((machine) => machine.id === id);
   const own = known(batch.machine);
-  const isUsual = ({ type }: MachineRecord) => (type === 'rotary') === (step === 'coarse');
-  const ownFits = own !== undefined && (step !== 'coarse' || isUsual(own)) ? own : undefined;
-  return known(ranAt) ?? ownFits ?? machines.find(isUsual) ?? own ?? machines[0] ?? null;
+  const ownFits = own !== undefined && (step !== 'coarse' || isUsualAt(own, step)) ? own : undefined;
+  const usual = machines.find((machine) => isUsualAt(machine, step));
+  return known(ranAt) ?? ownFits ?? usual ?? own ?? machines[0] ?? null;
 }

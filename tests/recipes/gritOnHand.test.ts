@@ -41,19 +41,22 @@ it('takes off what the runs since used', () => {
   expect(fine).toMatchObject({ supply: 'fine', charges: 2, assumed: 1 });
   expect(fine!.grams).toBeCloseTo(200 - gramsOf('fine', 3), 9);
   // More borax was used than there was: none is left, and not less than none.
-  expect(borax).toMatchObject({ supply: 'borax', grams: 0, enoughFor: 0 });
+  expect(borax).toMatchObject({ supply: 'borax', grams: 0, enough: { charges: 0 } });
 });
 
 it('says how many charges it is enough for, in the machine that takes most', () => {
-  const stock = { fine: counted(gramsOf('fine', 10)), coarse: counted(gramsOf('coarse', 9)) };
-  const left = gritOnHand(stock, [], machines, {});
-  // 3 tablespoons of each in the barrel of 3 lb, 1 tablespoon of fine in the bowl.
-  expect(left.map(({ supply, enoughFor }) => [supply, enoughFor])).toEqual([
-    ['coarse', 3],
-    ['fine', 3],
+  const stock = { coarse: counted(gramsOf('coarse', 9)), fine: counted(gramsOf('fine', 10)) };
+  const told = (...about: Parameters<typeof gritOnHand>) =>
+    gritOnHand(...about).map(({ enough }) => enough && [enough.machine.name, enough.charges]);
+  // Coarse is usually ground in the barrel, which takes 3 tablespoons; fine in the bowl, which takes 1.
+  expect(told(stock, [], machines, {})).toEqual([
+    ['Barrel', 3],
+    ['Bowl', 10],
   ]);
-  expect(gritOnHand(stock, [], [bowl], {}).map(({ enoughFor }) => enoughFor)).toEqual([null, 10]);
-  expect(gritOnHand(stock, [], [{ ...bowl, capacityKg: null }], {})[1]?.enoughFor).toBeNull();
+  // Once fine was run in the barrel, 3 tablespoons of it count; the run itself took 3 of the 10.
+  expect(told(stock, chargesWith([{ machine: 'M1' }]), machines, {})[1]).toEqual(['Barrel', 2]);
+  expect(told(stock, [], [bowl], {})).toEqual([null, ['Bowl', 10]]);
+  expect(told(stock, [], [{ ...bowl, capacityKg: null }], {})[1]).toBeNull();
 });
 
 it('counts a recharge at each check in coarse, save the last before the wash-out', () => {
@@ -98,6 +101,6 @@ it('has never more left than was counted, and less after every charge', () => {
 
 it('takes nothing off for a run of which nothing is known', () => {
   const charges = chargesWith([{ machine: null }]);
-  expect(charges).toMatchObject([{ charge: null, isAssumed: true }]);
+  expect(charges).toMatchObject([{ charge: null, isAssumed: true, step: 'fine' }]);
   expect(gritOnHand({ fine: counted(100) }, charges, machines, {})[0]?.grams).toBe(100);
 });

@@ -1,0 +1,100 @@
+import { useState } from 'react';
+import { STEP_FACTS, type Step } from '../../grading/steps';
+import type { MachineRecord } from '../../journal/records';
+import { type OwnRecipe, type OwnRecipes, recipeFor, sayOwn } from '../../recipes/ownRecipes';
+import { type Amount, type Recipe, type SaidBy, usualRecipe } from '../../recipes/recipe';
+import { SUPPLY_FACTS } from '../../recipes/supplies';
+import { amountWords, type Units } from '../../recipes/units';
+import { loadWords, PLAN_WORDS, roomAndWater, SAID_BY_WORDS, spanWords } from './planWords';
+import { RecipeEditor } from './RecipeEditor';
+
+interface RecipeCardProps {
+  readonly step: Step;
+  /** Null when the owner has none: then the usual amounts are shown unscaled. */
+  readonly machine: MachineRecord | null;
+  readonly units: Units;
+  readonly own: OwnRecipes;
+  readonly onOwn: (own: OwnRecipes) => void;
+}
+
+/** What goes into a machine for a step, and for how long. */
+export function RecipeCard({ step, machine, units, own, onOwn }: RecipeCardProps) {
+  const [isChanging, setChanging] = useState(false);
+  const recipe =
+    machine === null
+      ? usualRecipe({ type: step === 'coarse' ? 'rotary' : 'vibratory', capacityKg: null }, step)
+      : recipeFor(machine, step, own);
+  const say = (said: OwnRecipe | null) => {
+    if (machine !== null) onOwn(sayOwn(own, machine.id, step, said));
+    setChanging(false);
+  };
+  return (
+    <div className="recipe">
+      <p className="recipe-for">
+        <strong>{STEP_FACTS[step].title}</strong>
+        <span>{loadWords(recipe, units)}</span>
+      </p>
+      {recipe.amounts.length === 0 && recipe.days === null && <p>{PLAN_WORDS.noUsual}</p>}
+      <RecipeLines recipe={recipe} units={units} />
+      {recipe.note !== '' && <p className="recipe-note">{recipe.note}</p>}
+      {machine === null && <p>{PLAN_WORDS.noMachine}</p>}
+      {machine !== null && isChanging && (
+        <RecipeEditor
+          recipe={recipe}
+          said={own[machine.id]?.[step] ?? {}}
+          units={units}
+          onSave={say}
+          onCancel={() => setChanging(false)}
+        />
+      )}
+      {machine !== null && !isChanging && (
+        <button type="button" className="button" onClick={() => setChanging(true)}>
+          {PLAN_WORDS.change}
+        </button>
+      )}
+      <p className="fine plan-how">{PLAN_WORDS.common}</p>
+    </div>
+  );
+}
+
+function RecipeLines({ recipe, units }: { recipe: Recipe; units: Units }) {
+  return (
+    <ul className="recipe-lines">
+      {recipe.amounts.map((amount) => (
+        <AmountLine key={amount.supply} amount={amount} units={units} />
+      ))}
+      {recipe.days !== null && (
+        <li>
+          <span className="recipe-much">{spanWords(recipe.days)}</span>
+          <span>{recipe.step === 'coarse' ? 'then check, and charge again' : 'then check'}</span>
+          <SaidByMark saidBy={recipe.days.saidBy} />
+        </li>
+      )}
+      {roomAndWater(recipe).map(({ text, saidBy }) => (
+        <li key={text} className="recipe-room">
+          <span>{text}</span>
+          <SaidByMark saidBy={saidBy} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function AmountLine({ amount, units }: { amount: Amount; units: Units }) {
+  const { first, second } = amountWords(amount.supply, amount.tablespoons, units);
+  return (
+    <li>
+      <span className="recipe-much">{first}</span>
+      <span>
+        {SUPPLY_FACTS[amount.supply].name} <span className="fine">({second})</span>
+      </span>
+      <SaidByMark saidBy={amount.saidBy} />
+    </li>
+  );
+}
+
+/** Who says so, where it is not common practice. */
+function SaidByMark({ saidBy }: { saidBy: SaidBy }) {
+  const mark = SAID_BY_WORDS[saidBy];
+  return mark === '' ? null : <span className="fine recipe-mark">{mark}</span>;
+}
