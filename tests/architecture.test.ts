@@ -57,6 +57,7 @@ const PACKAGES: Record<string, readonly string[]> = {
   'react-dom': ['ui'],
   zustand: ['state', 'ui'],
   sharp: ['cli'],
+  'libheif-js': ['vision'],
   'opencv-wasm': ['vision'],
   'virtual:opencv-factory': ['vision'],
   'onnxruntime-web': ['vision'],

@@ -2,13 +2,14 @@ import { checkSize } from './checkSize';
 import { Refusal } from './notice';
 import { type PhotoFormat, photoFormat } from './photoFormat';
 import type { PhotoHeader } from './photoHeader';
-import { readAvifHeader } from './readAvifHeader';
+import { readHeifHeader } from './readHeifHeader';
 import { readJpegHeader } from './readJpegHeader';
 import { readPngHeader } from './readPngHeader';
 import { readWebpHeader } from './readWebpHeader';
 
 const READERS: Record<PhotoFormat, (bytes: Uint8Array) => PhotoHeader> = {
-  avif: readAvifHeader,
+  avif: readHeifHeader,
+  heic: readHeifHeader,
   jpeg: readJpegHeader,
   png: readPngHeader,
   webp: readWebpHeader,

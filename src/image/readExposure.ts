@@ -1,4 +1,4 @@
-import exifr from 'exifr/dist/mini.esm.mjs';
+import { exifTags } from './exifTags';
 
 /** ExposureTime (s), FNumber, PhotographicSensitivity (ISO). */
 const TAGS = { seconds: 0x829a, fNumber: 0x829d, iso: 0x8827 };
@@ -11,12 +11,9 @@ const TAGS = { seconds: 0x829a, fNumber: 0x829d, iso: 0x8827 };
  * @see CIPA DC-008 (Exif), tags 0x829A, 0x829D and 0x8827.
  */
 export async function readExposure(bytes: Uint8Array): Promise<number | null> {
-  const tags: unknown = await exifr
-    .parse(bytes, { exif: { pick: Object.values(TAGS) }, translateKeys: false })
-    .catch(() => null);
-  const found = tags as Record<number, unknown> | null | undefined;
+  const found = await exifTags(bytes, Object.values(TAGS));
   const [seconds, fNumber, iso] = Object.values(TAGS).map((tag) => {
-    const value = found?.[tag];
+    const value = found[tag];
     return typeof value === 'number' && value > 0 && Number.isFinite(value) ? value : null;
   });
   return seconds && fNumber && iso ? (seconds * iso) / fNumber ** 2 : null;

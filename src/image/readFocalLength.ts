@@ -1,4 +1,4 @@
-import exifr from 'exifr/dist/mini.esm.mjs';
+import { exifTags } from './exifTags';
 
 /** FocalLengthIn35mmFilm. */
 const TAG = 0xa405;
@@ -13,9 +13,7 @@ const RANGE = { leastMm: 8, mostMm: 2000 };
  * @see CIPA DC-008 (Exif), tag 0xA405, FocalLengthIn35mmFilm.
  */
 export async function readFocalLength(bytes: Uint8Array): Promise<number | null> {
-  const tags: unknown = await exifr
-    .parse(bytes, { exif: { pick: [TAG] }, translateKeys: false })
-    .catch(() => null);
-  const value = (tags as Record<number, unknown> | null | undefined)?.[TAG];
+  const found = await exifTags(bytes, [TAG]);
+  const value = found[TAG];
   return typeof value === 'number' && value >= RANGE.leastMm && value <= RANGE.mostMm ? value : null;
 }

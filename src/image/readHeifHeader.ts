@@ -5,11 +5,13 @@ import type { PhotoHeader } from './photoHeader';
 const HEADER_BYTES = 65_536;
 
 /**
- * Reads an AVIF's largest stated size and walks its outer boxes to the end of the file.
+ * Reads the largest size an AVIF or HEIC file states and walks its outer boxes to the end of the file.
+ *
+ * A photo in tiles states the size of each tile and of the whole, so the largest is the photo's.
  *
  * @see ISO/IEC 14496-12, section 4.2 (boxes); ISO/IEC 23008-12, section 6.5.3 (`ispe`, the size of an image).
  */
-export function readAvifHeader(bytes: Uint8Array): PhotoHeader {
+export function readHeifHeader(bytes: Uint8Array): PhotoHeader {
   return { size: largestSize(bytes), isWhole: lastBoxEnd(bytes) <= bytes.length };
 }
 

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { checkPhotoFile } from '../../src/image/checkPhotoFile';
 import { photoFile } from '../helpers/photoFile';
@@ -9,6 +10,7 @@ const FORMATS = [
   { name: 'lossy WebP', file: await photoFile('webp') },
   { name: 'lossless WebP', file: await photoFile('webp', { settings: { lossless: true } }) },
   { name: 'AVIF', file: await photoFile('avif', { settings: { effort: 0 } }) },
+  { name: 'HEIC', file: readFileSync(new URL('../golden/wide.heic', import.meta.url)) },
 ];
 
 function refusalOf(bytes: Uint8Array): string {
@@ -46,6 +48,16 @@ it('refuses an enormous picture by its header, without decoding it', () => {
   size.writeUInt32BE(height, 4);
   const end = Buffer.from('0000000049454e44ae426082', 'hex');
   expect(refusalOf(Buffer.concat([header, size, end]))).toBe('too-large');
+});
+
+it('judges the size of a HEIC by the largest picture in it, before decoding it', () => {
+  const small = readFileSync(new URL('../golden/wide.heic', import.meta.url));
+  const stated = small.indexOf('ispe') + 8;
+  small.writeUInt32BE(100, stated);
+  expect(refusalOf(small)).toBe('too-small');
+  small.writeUInt32BE(30_000, stated);
+  small.writeUInt32BE(30_000, stated + 4);
+  expect(refusalOf(small)).toBe('too-large');
 });
 
 it('accepts a JPEG with more behind its end, such as a clip', async () => {
