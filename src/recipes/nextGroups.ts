@@ -1,3 +1,4 @@
+import type { MaterialName } from '../grading/materials';
 import type { Action } from '../grading/opinion';
 import { STEPS, type Step } from '../grading/steps';
 import { adviceAt } from '../history/adviceAt';
@@ -13,6 +14,8 @@ export interface NextGroup {
   readonly step: Step;
   /** Of each: the stone, under the name it has in the journal. */
   readonly stones: readonly { readonly id: RecordId; readonly name: string }[];
+  /** Each material of these stones once; unknown ones are left out. */
+  readonly materials: readonly MaterialName[];
   readonly load: StoneLoad;
   /** True when the step is finer: then everything is washed out first. */
   readonly needsWashOut: boolean;
@@ -40,6 +43,7 @@ export function nextGroups({ batch, checks, stones }: BatchHistory): NextGroup[]
       {
         ...{ from: last.step, step },
         stones: group.map(({ stone }) => ({ id: stone.id, name: stone.name })),
+        materials: [...new Set(group.flatMap(({ stone }) => stone.material ?? last.material ?? []))],
         load: stoneLoad(group.map(({ size }) => size)),
         needsWashOut: isFiner(step, last.step),
       },

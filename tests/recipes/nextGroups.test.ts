@@ -52,6 +52,13 @@ it('weighs each group by its stones', () => {
   expect(on!.load.kg / stay!.load.kg).toBeCloseTo(2, 9);
 });
 
+it('names the materials of a group once', () => {
+  const history = sorted('coarse', ['repeat', 'repeat', 'advance', 'repeat']);
+  const kinds = ['agate', 'agate', 'opal', null] as const;
+  const stones = history.stones.map((one, i) => ({ ...one, stone: { ...one.stone, material: kinds[i]! } }));
+  expect(nextGroups({ ...history, stones }).map(({ materials }) => materials)).toEqual([['agate'], ['opal']]);
+});
+
 it('has nothing to say before the first check, and of a batch that is over', () => {
   expect(nextGroups(batchHistory(inventedBatch([])))).toEqual([]);
   const history = sorted('coarse', ['repeat']);

@@ -5,6 +5,7 @@ import { KG_PER_LB } from '../../recipes/spoons';
 import { SUPPLIES, SUPPLY_FACTS, type Supply } from '../../recipes/supplies';
 import type { Units } from '../../recipes/units';
 import { capitalized, dayWords, enoughWords, PLAN_WORDS, stockWords, usedWords } from './planWords';
+import { takeFocus } from './takeFocus';
 
 interface GritOnHandProps {
   readonly onHand: readonly OnHand[];
@@ -17,6 +18,11 @@ interface GritOnHandProps {
 /** What is left of each grit, and for how many charges. */
 export function GritOnHand({ onHand, stock, today, units, onStock }: GritOnHandProps) {
   const [isSaying, setSaying] = useState(false);
+  const [hasSaid, setHasSaid] = useState(false);
+  const open = () => {
+    setSaying(true);
+    setHasSaid(true);
+  };
   const say = (supply: Supply, grams: number) => {
     onStock({ ...stock, [supply]: { grams, day: today, atMs: Date.now() } });
     setSaying(false);
@@ -32,7 +38,7 @@ export function GritOnHand({ onHand, stock, today, units, onStock }: GritOnHandP
       {isSaying ? (
         <GritForm units={units} onSay={say} onCancel={() => setSaying(false)} />
       ) : (
-        <button type="button" className="button" onClick={() => setSaying(true)}>
+        <button type="button" className="button" onClick={open} ref={takeFocus(hasSaid)}>
           {PLAN_WORDS.gritSay}
         </button>
       )}
@@ -73,7 +79,7 @@ function GritForm({ units, onSay, onCancel }: GritFormProps) {
     if (amount.trim() !== '' && grams >= 0) onSay(supply, grams);
   };
   return (
-    <form className="said" onSubmit={submit}>
+    <form className="said" onSubmit={submit} tabIndex={-1} ref={takeFocus(true)}>
       <div className="field">
         <label className="field-label" htmlFor={ids.supply}>
           {PLAN_WORDS.gritSupply}

@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import { CAUTIONS } from '../../grading/cautions';
 import type { BatchHistory } from '../../history/batchHistory';
 import type { Day, MachineRecord, RunRecord } from '../../journal/records';
+import { hardnessMismatch, hazardsOf } from '../../recipes/hardness';
 import { machineFor, type NextGroup, nextGroups } from '../../recipes/nextGroups';
 import { recipeFor } from '../../recipes/ownRecipes';
 import type { PlanSettings } from '../../recipes/planSettings';
@@ -9,7 +10,7 @@ import { runEndedBy, runOf, runOfGroup } from '../../recipes/startRun';
 import type { Units } from '../../recipes/units';
 import { isOf, isWashedOut, type WashOutEvent, washOutAfter } from '../../recipes/washOut';
 import { GroupFilling } from './GroupFilling';
-import { dayWords, PLAN_WORDS } from './planWords';
+import { dayWords, mismatchWords, PLAN_WORDS } from './planWords';
 import { RecipeCard } from './RecipeCard';
 import { WashOut } from './WashOut';
 
@@ -56,6 +57,7 @@ function Group(props: GroupProps) {
   return (
     <div className="next-group">
       <GroupFilling group={group} machine={machine} isTurning={turning !== null} units={units} />
+      <GroupCautions materials={group.materials} />
       {turning !== null && (
         <p>
           {PLAN_WORDS.goesOn} {dayWords(turning.startedOn)}
@@ -78,6 +80,17 @@ function Group(props: GroupProps) {
       {turning === null && machine !== null && <StartButton machine={machine} mine={mine} {...props} />}
     </div>
   );
+}
+
+/** What is to be minded of these very stones. */
+function GroupCautions({ materials }: Pick<NextGroup, 'materials'>) {
+  const mismatch = hardnessMismatch(materials);
+  const sentences = [...hazardsOf(materials), ...(mismatch === null ? [] : [mismatchWords(mismatch)])];
+  return sentences.map((sentence) => (
+    <p key={sentence} className="hazard">
+      {sentence}
+    </p>
+  ));
 }
 
 const SLURRY = CAUTIONS.find(({ about }) => about === 'Slurry')?.text;
@@ -114,14 +127,21 @@ interface GroupWashOutProps extends Pick<NextStepProps, 'settings' | 'onChange'>
 
 function GroupWashOut({ mine, settings, onChange }: GroupWashOutProps) {
   const { washOut } = settings;
+  const [isBegun, setBegun] = useState(false);
   const onEvent = (event: WashOutEvent) => onChange({ washOut: washOutAfter(washOut, event) });
-  if (washOut !== null && isOf(washOut, mine)) return <WashOut washOut={washOut} onEvent={onEvent} />;
+  if (washOut !== null && isOf(washOut, mine)) {
+    return <WashOut washOut={washOut} onEvent={onEvent} takesFocus={isBegun} />;
+  }
+  const begin = () => {
+    setBegun(true);
+    onEvent({ type: 'begin', ...mine });
+  };
   return (
     <div className="wash-out">
       <p>
         <strong>{PLAN_WORDS.washOut}.</strong> {PLAN_WORDS.washOutWhy}
       </p>
-      <button type="button" className="button" onClick={() => onEvent({ type: 'begin', ...mine })}>
+      <button type="button" className="button" onClick={begin}>
         {PLAN_WORDS.washOutBegin}
       </button>
     </div>

@@ -7,6 +7,7 @@ import { SUPPLY_FACTS } from '../../recipes/supplies';
 import { amountWords, type Units } from '../../recipes/units';
 import { loadWords, PLAN_WORDS, roomAndWater, SAID_BY_WORDS, spanWords } from './planWords';
 import { RecipeEditor } from './RecipeEditor';
+import { takeFocus } from './takeFocus';
 
 interface RecipeCardProps {
   readonly step: Step;
@@ -20,13 +21,21 @@ interface RecipeCardProps {
 /** What goes into a machine for a step, and for how long. */
 export function RecipeCard({ step, machine, units, own, onOwn }: RecipeCardProps) {
   const [isChanging, setChanging] = useState(false);
+  const [wasChanging, setWasChanging] = useState(false);
+  const [dropped, setDropped] = useState<OwnRecipe | null>(null);
   const recipe =
     machine === null
       ? usualRecipe({ type: step === 'coarse' ? 'rotary' : 'vibratory', capacityKg: null }, step)
       : recipeFor(machine, step, own);
   const say = (said: OwnRecipe | null) => {
-    if (machine !== null) onOwn(sayOwn(own, machine.id, step, said));
+    if (machine === null) return;
+    setDropped(said === null ? (own[machine.id]?.[step] ?? null) : null);
+    onOwn(sayOwn(own, machine.id, step, said));
     setChanging(false);
+  };
+  const open = () => {
+    setChanging(true);
+    setWasChanging(true);
   };
   return (
     <div className="recipe">
@@ -48,9 +57,16 @@ export function RecipeCard({ step, machine, units, own, onOwn }: RecipeCardProps
         />
       )}
       {machine !== null && !isChanging && (
-        <button type="button" className="button" onClick={() => setChanging(true)}>
-          {PLAN_WORDS.change}
-        </button>
+        <p className="plan-buttons">
+          <button type="button" className="button" onClick={open} ref={takeFocus(wasChanging)}>
+            {PLAN_WORDS.change}
+          </button>
+          {dropped !== null && (
+            <button type="button" className="button button-quiet" onClick={() => say(dropped)}>
+              {PLAN_WORDS.undo}
+            </button>
+          )}
+        </p>
       )}
       <p className="fine plan-how">{PLAN_WORDS.common}</p>
     </div>

@@ -5,6 +5,7 @@ import { atTheBench, inTablespoons } from '../../recipes/spoons';
 import { gramsOf, onTheScale, SUPPLY_FACTS, type Supply, tablespoonsOf } from '../../recipes/supplies';
 import type { Units } from '../../recipes/units';
 import { capitalized, PLAN_WORDS } from './planWords';
+import { takeFocus } from './takeFocus';
 
 interface RecipeEditorProps {
   /** As it counts now. */
@@ -40,7 +41,7 @@ export function RecipeEditor({ recipe, said, units, onSave, onCancel }: RecipeEd
     });
   };
   return (
-    <form className="said recipe-editor" onSubmit={submit}>
+    <form className="said recipe-editor" onSubmit={submit} tabIndex={-1} ref={takeFocus(true)}>
       {supplies.map((supply) => (
         <NumberField
           key={supply}

@@ -10,19 +10,22 @@ import {
   type WashOut as WashOutState,
 } from '../../recipes/washOut';
 import { clockWords, PLAN_WORDS, stepTitle, WASH_OUT_WORDS } from './planWords';
+import { takeFocus } from './takeFocus';
 
 interface WashOutProps {
   readonly washOut: WashOutState;
   readonly onEvent: (event: WashOutEvent) => void;
+  /** True when it appears in answer to a tap. */
+  readonly takesFocus?: boolean;
 }
 
 /** What is done before finer grit goes in, to be ticked off; each caution stands where it matters. */
-export function WashOut({ washOut, onEvent }: WashOutProps) {
+export function WashOut({ washOut, onEvent, takesFocus = false }: WashOutProps) {
   const { from, to, ticked } = washOut;
   const title = useId();
   return (
     <section className="wash-out" aria-labelledby={title}>
-      <h4 id={title} className="wash-out-title">
+      <h4 id={title} className="wash-out-title" tabIndex={-1} ref={takeFocus(takesFocus)}>
         {PLAN_WORDS.washOut}: {stepTitle(from).toLowerCase()} off, before {stepTitle(to).toLowerCase()}
       </h4>
       <p>{PLAN_WORDS.washOutWhy}</p>

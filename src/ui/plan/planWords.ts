@@ -1,6 +1,7 @@
 import { STEP_FACTS, type Step } from '../../grading/steps';
 import type { MachineRecord } from '../../journal/records';
 import type { Filling } from '../../recipes/filling';
+import type { Mismatch } from '../../recipes/hardness';
 import type { Recipe, SaidBy } from '../../recipes/recipe';
 import { onTheScale } from '../../recipes/supplies';
 import { type Units, weightWords } from '../../recipes/units';
@@ -44,6 +45,7 @@ export const PLAN_WORDS = {
   change: 'Change amounts',
   save: 'Save',
   asUsual: 'Back to the usual',
+  undo: 'Undo: my own amounts again',
   machine: 'Machine',
   noMachine: 'Add a machine in the journal, and amounts are scaled to it.',
   noUsual:
@@ -115,6 +117,10 @@ export function groupWords(count: number, from: Step, step: Step, isTurning: boo
     ? `${stonesWords(count)} ${goes} back to ${title}`
     : `${stonesWords(count)} ${goes} on to ${title}`;
 }
+
+/** Why stones should not share a machine. */
+export const mismatchWords = ({ softer, harder }: Mismatch) =>
+  `${capitalized(softer)} and ${harder} are more than about one Mohs step apart: the softer stones are worn away. Run them apart.`;
 
 /** How long, "7 to 10 days". */
 export const spanWords = ({ from, to }: { from: number; to: number }) =>
