@@ -1,0 +1,12 @@
+import { HELP_SECTIONS, type HelpSectionId, headingId } from './helpSections';
+
+/** A section's heading, which its address leads to. */
+export function HelpHeading({ id }: { id: HelpSectionId }) {
+  const section = HELP_SECTIONS.find((one) => one.id === id)!;
+  const Heading = section.level === 3 ? 'h3' : 'h4';
+  return (
+    <Heading id={headingId(id)} tabIndex={-1}>
+      {section.title}
+    </Heading>
+  );
+}
