@@ -5,6 +5,7 @@ import { useHashLocation } from 'wouter/use-hash-location';
 import { openJournal } from './journal/openJournal';
 import { createJournalStore } from './state/journalStore';
 import { keptPhoto } from './state/keptPhoto';
+import { openExample } from './state/openExample';
 import { openSample } from './state/openSample';
 import { createPhotoStore } from './state/photoStore';
 import { createSettingsStore } from './state/settingsStore';
@@ -13,6 +14,7 @@ import { keptBitmaps } from './ui/journal/keptBitmaps';
 import { StoresContext } from './ui/stores';
 import { openAnalysis } from './worker/analysisClient';
 
+const EXAMPLE = new URL('../sample-images/example-year.zip', import.meta.url).href;
 const SAMPLE = new URL('../sample-images/coarse-tray.jpg', import.meta.url).href;
 
 /** The browser's storage; null where it is forbidden. */
@@ -35,8 +37,18 @@ const photos = createPhotoStore({
   },
 });
 
-const journal = createJournalStore(openJournal, keptPhoto);
+// The example year lies in a journal of its own, so that it never mixes with the owner's.
+const isExample = new URLSearchParams(location.search).has('example');
+const journal = createJournalStore(
+  () => openJournal(isExample ? 'glintgrade example' : undefined),
+  keptPhoto,
+);
+if (isExample) void openExample(journal, EXAMPLE);
 
+settings.subscribe(({ rig, rigDay }, before) => {
+  if (rig === null || rig === before.rig) return;
+  void journal.getState().say([{ kind: 'rig', name: `Remembered on ${rigDay ?? 'an unknown day'}`, rig }]);
+});
 // Asked once something is kept: browsers may clear what was not promised to stay.
 const stop = journal.subscribe(({ keptAs }) => {
   if (Object.keys(keptAs).length === 0) return;
@@ -49,7 +61,7 @@ if (place === null) throw new Error('index.html has no element with the id "page
 createRoot(place).render(
   <StrictMode>
     <StoresContext
-      value={{ photos, settings, journal, keptBitmaps: keptBitmaps(journal.getState().photoOf) }}
+      value={{ photos, settings, journal, isExample, keptBitmaps: keptBitmaps(journal.getState().photoOf) }}
     >
       <Router hook={useHashLocation}>
         <App />

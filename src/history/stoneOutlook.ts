@@ -52,6 +52,17 @@ export function flawLevels(faces: readonly Face[], limits: StepLimits): FlawLeve
  * @returns Null when it is not in coarse.
  */
 export function stoneOutlook(checks: readonly StoneCheck[]): StoneOutlook | null {
+  const known = worked.get(checks);
+  if (known !== undefined) return known;
+  const outlook = outlookOf(checks);
+  worked.set(checks, outlook);
+  return outlook;
+}
+
+/** A page asks for the same stone's outlook several times: in its row, in its verdict and in the batch's. */
+const worked = new WeakMap<readonly StoneCheck[], StoneOutlook | null>();
+
+function outlookOf(checks: readonly StoneCheck[]): StoneOutlook | null {
   const coarse = lastCoarse(checks);
   const last = coarse.at(-1);
   if (!last) return null;

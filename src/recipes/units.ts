@@ -11,6 +11,19 @@ export interface Units {
 
 export const FIRST_UNITS: Units = { length: 'mm', amount: 'spoons', weight: 'kg' };
 
+/** Takes over what is sound of what was kept; the first units for anything else. */
+export function checkedUnits(kept: unknown): Units {
+  const said: Readonly<Record<string, unknown>> =
+    typeof kept === 'object' && kept !== null ? { ...kept } : {};
+  const one = <T extends string>(value: unknown, choices: readonly [T, T]): T =>
+    choices.find((choice) => choice === value) ?? choices[0];
+  return {
+    length: one(said.length, ['mm', 'inch']),
+    amount: one(said.amount, ['spoons', 'grams']),
+    weight: one(said.weight, ['kg', 'lb']),
+  };
+}
+
 /** Millimeters of an inch; exact. Source: NIST SP 811, appendix B.8. */
 const MM_PER_INCH = 25.4;
 
@@ -18,9 +31,15 @@ const MM_PER_INCH = 25.4;
 export const lengthWords = (mm: number, { length }: Pick<Units, 'length'>): string =>
   length === 'mm' ? `${plainNumber(mm)} mm` : `${plainNumber(mm / MM_PER_INCH)} in`;
 
-/** "2.7 kg", "6 lb". */
-export const weightWords = (kg: number, { weight }: Pick<Units, 'weight'>): string =>
-  weight === 'kg' ? `${plainNumber(kg)} kg` : `${plainNumber(kg / KG_PER_LB)} lb`;
+/** Ounces of a pound. Source: NIST SP 811, appendix B.8. */
+const OZ_PER_LB = 16;
+
+/** "2.7 kg", "450 g"; "6 lb", "12 oz". */
+export function weightWords(kg: number, { weight }: Pick<Units, 'weight'>): string {
+  const lb = kg / KG_PER_LB;
+  if (weight === 'kg') return kg > 0 && kg < 1 ? `${plainNumber(1000 * kg)} g` : `${plainNumber(kg)} kg`;
+  return lb > 0 && lb < 0.95 ? `${plainNumber(OZ_PER_LB * lb)} oz` : `${plainNumber(lb)} lb`;
+}
 
 /** A level amount in both measures, the owner's first: "2 tablespoons" and "about 40 g". */
 export function amountWords(

@@ -1,6 +1,8 @@
 import { DEFAULT_LIMITS, type Limits, type StepLimits } from '../grading/limits';
 import { MATERIAL_NAMES } from '../grading/materials';
 import { STEPS } from '../grading/steps';
+import { checkedPlanSettings, FIRST_PLAN_SETTINGS } from '../recipes/planSettings';
+import { checkedUnits, FIRST_UNITS } from '../recipes/units';
 import type { Settings } from './settings';
 
 type Storing = Pick<Storage, 'getItem' | 'setItem'> | null;
@@ -20,6 +22,8 @@ export const FIRST_SETTINGS: Settings = {
   rig: null,
   rigDay: null,
   cautionsSeen: false,
+  plan: FIRST_PLAN_SETTINGS,
+  units: FIRST_UNITS,
 };
 
 function isRecord(value: unknown): value is Record<string, unknown> {
@@ -78,6 +82,8 @@ function checked(kept: Record<string, unknown>): Settings {
     rig,
     rigDay: rig !== null && typeof kept.rigDay === 'string' ? kept.rigDay : null,
     cautionsSeen: kept.cautionsSeen === true,
+    plan: checkedPlanSettings(kept.plan),
+    units: checkedUnits(kept.units),
   };
 }
 
@@ -93,8 +99,8 @@ export function readSettings(storage: Storing): Settings {
 
 /** Keeps the settings for later visits; a full or forbidden storage is no reason to stop. */
 export function writeSettings(storage: Storing, settings: Settings): void {
-  const { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen } = settings;
-  const kept = { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen };
+  const { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen, plan, units } = settings;
+  const kept = { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen, plan, units };
   try {
     storage?.setItem(KEY, JSON.stringify(kept));
   } catch {

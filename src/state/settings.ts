@@ -2,6 +2,8 @@ import type { Rig } from '../analysis/report';
 import type { Limits } from '../grading/limits';
 import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
+import type { PlanSettings } from '../recipes/planSettings';
+import type { Units } from '../recipes/units';
 
 /** What a person chose; everything here is remembered across visits. */
 export interface Settings {
@@ -18,4 +20,7 @@ export interface Settings {
   /** Day on which that was, such as 2026-10-03; null when it is not known. */
   readonly rigDay: string | null;
   readonly cautionsSeen: boolean;
+  /** Own recipes, grit on hand and the wash-out under way. */
+  readonly plan: PlanSettings;
+  readonly units: Units;
 }

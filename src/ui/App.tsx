@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { lazy, Suspense, useCallback, useState } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
 import type { NewPhoto } from '../state/photoStore';
 import { Cautions } from './cautions/Cautions';
@@ -9,15 +9,22 @@ import { JournalScreen } from './journal/JournalScreen';
 import { StoneScreen } from './journal/StoneScreen';
 import { PhotoButtons } from './photo/PhotoButtons';
 import { useDroppedPhotos } from './photo/useDroppedPhotos';
+import { Plan } from './plan/Plan';
 import { Setup } from './setup/Setup';
 import { useStoreActions } from './stores';
 import { TrayScreen } from './tray/TrayScreen';
+
+/** Many words and pictures that most visits do without. */
+const HelpScreen = lazy(() =>
+  import('./help/HelpScreen').then(({ HelpScreen: screen }) => ({ default: screen })),
+);
 
 /** The whole page. */
 export function App() {
   const { add } = useStoreActions();
   const [place, go] = useLocation();
   const [open, setOpen] = useState<'setup' | 'cautions' | null>(null);
+  const isTray = place === '/';
   const isJournal = place.startsWith('/journal') || place === '/compare';
   const drop = useCallback(
     (photos: NewPhoto[]) => {
@@ -44,6 +51,13 @@ export function App() {
           <Link href="/journal" className="button button-quiet" aria-current={isJournal ? 'page' : undefined}>
             Journal
           </Link>
+          <Link
+            href="/plan"
+            className="button button-quiet"
+            aria-current={place === '/plan' ? 'page' : undefined}
+          >
+            Plan
+          </Link>
         </nav>
         <button type="button" className="button button-quiet" onClick={() => setOpen('cautions')}>
           Safety
@@ -62,6 +76,16 @@ export function App() {
           <Route path="/compare">
             <Compare />
           </Route>
+          <Route path="/help/:section?">
+            {({ section }) => (
+              <Suspense fallback={<p className="empty">Opening…</p>}>
+                <HelpScreen section={section} />
+              </Suspense>
+            )}
+          </Route>
+          <Route path="/plan">
+            <Plan />
+          </Route>
           <Route path="/journal">
             <JournalScreen />
           </Route>
@@ -70,12 +94,14 @@ export function App() {
           </Route>
         </Switch>
       </main>
-      {!isJournal && (
+      {isTray && (
         <footer className="thumb-bar">
           <PhotoButtons />
         </footer>
       )}
-      <p className="privacy">Photos never leave this device.</p>
+      <p className="privacy">
+        Photos never leave this device. <Link href="/help">Help</Link>
+      </p>
       {over && (
         <p className="drop-hint" role="status">
           Let go to measure

@@ -12,6 +12,8 @@ export interface Stores {
   readonly photos: StoreApi<PhotoState>;
   readonly settings: StoreApi<SettingsState>;
   readonly journal: StoreApi<JournalState>;
+  /** True while the journal shown is the example's. */
+  readonly isExample: boolean;
   /** Decodes the journal's photos. */
   readonly keptBitmaps: (key: string) => Promise<ImageBitmap | null>;
 }
@@ -85,4 +87,9 @@ export function useGradedInMind(): GradedPhoto | null {
   const graded = useGraded();
   const minded = useMinded();
   return graded !== null && minded !== null ? withMinded(graded, minded) : graded;
+}
+
+/** Whether the journal shown is the example's. */
+export function useIsExample(): boolean {
+  return useStores().isExample;
 }

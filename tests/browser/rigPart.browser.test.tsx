@@ -34,7 +34,7 @@ async function show(report: PhotoReport, sample = false) {
   place = document.body.appendChild(document.createElement('div'));
   root = createRoot(place);
   root.render(
-    <StoresContext value={{ photos, settings, journal, keptBitmaps: async () => null }}>
+    <StoresContext value={{ photos, settings, journal, isExample: false, keptBitmaps: async () => null }}>
       <RigPart />
     </StoresContext>,
   );

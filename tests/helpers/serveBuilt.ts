@@ -25,7 +25,11 @@ export async function serveBuilt(root: string): Promise<Served> {
     build: { outDir, emptyOutDir: true },
     preview: { host: '127.0.0.1', port: 0, strictPort: true },
   } as const;
+  // Tests and benches run under other names, with which React would be built for debugging.
+  const before = process.env.NODE_ENV;
+  process.env.NODE_ENV = 'production';
   await build(settings);
+  process.env.NODE_ENV = before;
   const server = await preview(settings);
   const url = server.resolvedUrls?.local[0];
   if (!url) throw new Error('The preview server has no address.');

@@ -41,7 +41,7 @@ it('says where stones go', () => {
 it('says what to add, and when to wait', () => {
   const fill = (kg: number) => filling({ count: 9, kg, kgLow: kg, kgHigh: kg }, 2)!;
   expect(fillWords(fill(1.2), 'medium', true, FIRST_UNITS)).toBe(
-    'Add about 0.8 kg of other stones at medium, or of ceramic media.',
+    'Add about 800 g of other stones at medium, or of ceramic media.',
   );
   expect(fillWords(fill(0.5), 'medium', true, FIRST_UNITS)).toBe(
     'Let them wait for more, or add about 1.5 kg of other stones at medium, or of ceramic media.',
@@ -56,7 +56,7 @@ it('says what to add, and when to wait', () => {
 it('says what is left of a grit', () => {
   expect(stockWords(343, FIRST_UNITS)).toBe('340 g left');
   expect(stockWords(1200, FIRST_UNITS)).toBe('1.2 kg left');
-  expect(stockWords(340.2, POUNDS)).toBe('0.75 lb left');
+  expect(stockWords(340.2, POUNDS)).toBe('12 oz left');
   expect([0, 1, 3].map((charges) => enoughWords(charges, 'Bowl'))).toEqual([
     'Not enough for one more charge in Bowl',
     'Enough for 1 more charge in Bowl',

@@ -20,7 +20,7 @@ export function Compare() {
   const openStone = useCallback((batch: string, stone: string) => go(`/journal/${batch}/${stone}`), [go]);
   const picture = useCallback((stone: StoneDigest) => <DigestPicture stone={stone} />, []);
   return (
-    <div className="journal">
+    <div className="compare-page">
       <p>
         <Link href="/journal">‹ Journal</Link>
       </p>

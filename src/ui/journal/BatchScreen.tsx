@@ -5,6 +5,8 @@ import { batchOutlook } from '../../history/batchOutlook';
 import { usualEnds } from '../../history/usualEnds';
 import type { RecordId } from '../../journal/records';
 import { saidAnew } from '../../state/saidAnew';
+import { SaveBatchPoster } from '../keepsake/SaveBatchPoster';
+import { BatchNextStep } from '../plan/BatchNextStep';
 import { useJournal } from '../stores';
 import { BatchForm } from './BatchForm';
 import { CheckList } from './CheckList';
@@ -59,17 +61,19 @@ function Batch({ history }: { history: BatchHistory }) {
           ))}
         </ul>
       </section>
+      <BatchNextStep history={history} />
       <LimitHabits stones={stones} />
       <Runs batch={batch} runs={runs} />
       <section aria-labelledby="checks-title">
         <h3 id="checks-title">Checks</h3>
         <CheckList history={history} />
       </section>
-      <p className="batch-tools">
+      <div className="batch-tools">
         <button type="button" className="button" onClick={() => window.print()}>
           Print this batch
         </button>
-      </p>
+        <SaveBatchPoster history={history} />
+      </div>
       <BatchForm
         key={`${batch.name} ${batch.machine} ${batch.startedOn} ${batch.isOver}`}
         batch={batch}

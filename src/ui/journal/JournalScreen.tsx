@@ -1,15 +1,22 @@
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { STEP_WORDS } from '../setup/stepWords';
 import { useJournal } from '../stores';
 import { ActionCounts } from './ActionCounts';
+import { ExampleNote } from './ExampleNote';
 import { InAndOut } from './InAndOut';
 import { Machines } from './Machines';
 import { StorageNote } from './StorageNote';
 import { Thumbnail } from './Thumbnail';
 
+/** Batches listed at first: more than a phone shows, fewer than slow it down. */
+const SHOWN = 40;
+
 /** Every batch, the one checked last first, and what belongs to all of them. */
 export function JournalScreen() {
   const { status, batches, trouble } = useJournal((state) => state);
+  const [all, setAll] = useState(false);
+  const shown = all ? batches : batches.slice(0, SHOWN);
   return (
     <div className="journal">
       <div className="journal-path">
@@ -23,8 +30,9 @@ export function JournalScreen() {
           see how each stone comes along.
         </p>
       )}
+      <ExampleNote isEmpty={status === 'open' && batches.length === 0} />
       <ul className="batches">
-        {batches.map(({ batch, name, checkCount, last, isOver, stones }) => (
+        {shown.map(({ batch, name, checkCount, last, isOver, stones }) => (
           <li key={batch} className="batch-row" data-over={isOver}>
             {last?.photo != null && <Thumbnail photo={last.photo} day={last.day} />}
             <div>
@@ -42,6 +50,11 @@ export function JournalScreen() {
           </li>
         ))}
       </ul>
+      {shown.length < batches.length && (
+        <button type="button" className="button" onClick={() => setAll(true)}>
+          Show {batches.length - shown.length} more
+        </button>
+      )}
       <Machines />
       <InAndOut />
       <StorageNote />

@@ -7,6 +7,7 @@ import { usualEnds } from '../../history/usualEnds';
 import { verdictNow } from '../../history/verdictNow';
 import type { RecordId } from '../../journal/records';
 import { saidAnew } from '../../state/saidAnew';
+import { SaveBeforeAfter } from '../keepsake/SaveBeforeAfter';
 import { VerdictPart } from '../stone/VerdictPart';
 import { useJournal } from '../stores';
 import { BeforeAfter } from './BeforeAfter';
@@ -84,6 +85,7 @@ function Stone({ history, batchName, next }: Props) {
         {stone.isFavorite ? '★ Favorite' : '☆ Make it a favorite'}
       </button>
       {checks.length > 1 && <BeforeAfter before={first} after={last} />}
+      <SaveBeforeAfter history={history} />
       {checks.length > 1 && <Timeline checks={checks} material={stone.material} />}
       <section aria-labelledby="stone-checks">
         <h3 id="stone-checks">Checks</h3>

@@ -4,6 +4,7 @@ import { useSettings, useStoreActions } from '../stores';
 import { BallChoice } from './BallChoice';
 import { LimitsChoice } from './LimitsChoice';
 import { RigPart } from './RigPart';
+import { UnitsChoice } from './UnitsChoice';
 
 /** Ball, lamp and camera, and the owner's limits; another ball makes the photo measured anew on closing. */
 export function Setup({ onClose }: { onClose: () => void }) {
@@ -20,6 +21,7 @@ export function Setup({ onClose }: { onClose: () => void }) {
       <BallChoice />
       <RigPart />
       <LimitsChoice />
+      <UnitsChoice />
     </Modal>
   );
 }
