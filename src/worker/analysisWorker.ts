@@ -3,17 +3,25 @@ import type { Stage } from '../analysis/options';
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { openEngines } from '../vision/openEngines';
+import { answerPreview } from './answerPreview';
 import { decodePhoto } from './decodePhoto';
 import type { Answer, Order } from './messages';
 import { nextTurn } from './nextTurn';
 
-/** The module worker: decodes and measures one photo at a time, and can be told to stop in between. */
+/**
+ * The module worker: decodes and measures one photo at a time, and can be told to stop in between. Another one of the
+ * same file looks at the frames of the live picture.
+ */
 
 let isStopping = false;
 
 addEventListener('message', async ({ data: order }: MessageEvent<Order>) => {
   if (order.kind === 'stop') {
     isStopping = true;
+    return;
+  }
+  if (order.kind === 'preview' || order.kind === 'sharpness') {
+    self.postMessage(await answerPreview(order));
     return;
   }
   isStopping = false;

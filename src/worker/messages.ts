@@ -1,5 +1,6 @@
 import type { AnalysisOptions, Stage } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
+import type { FrameKnowledge, Preview } from '../camera/preview';
 import type { RefusalCode } from '../image/notice';
 
 /** A photo, or several shots of one scene, the photo at hand first. */
@@ -14,7 +15,18 @@ export type Order =
       /** The same tray with the lamp elsewhere; null for none. */
       readonly lampMoved: Blob | null;
     }
-  | { readonly kind: 'stop' };
+  | { readonly kind: 'stop' }
+  | PreviewOrder;
+
+/** What a page asks while a photo is framed, of a worker of its own. */
+export type PreviewOrder =
+  | {
+      readonly kind: 'preview';
+      readonly id: number;
+      readonly frame: ImageBitmap;
+      readonly knowledge: FrameKnowledge;
+    }
+  | { readonly kind: 'sharpness'; readonly id: number; readonly photo: Blob };
 
 /** What the worker answers: any number of `progress`, then one of the others. */
 export type Answer =
@@ -23,3 +35,9 @@ export type Answer =
   | { readonly kind: 'refused'; readonly code: RefusalCode }
   | { readonly kind: 'stopped' }
   | { readonly kind: 'failed'; readonly message: string };
+
+/** What the worker answers to each `PreviewOrder`, by its id. */
+export type PreviewAnswer =
+  | { readonly kind: 'preview'; readonly id: number; readonly preview: Preview }
+  | { readonly kind: 'sharpness'; readonly id: number; readonly sharpness: number }
+  | { readonly kind: 'broken'; readonly id: number; readonly message: string };

@@ -1,0 +1,97 @@
+import type { PlaceMark } from '../image/notice';
+import { type AdviceCode, frameAdvice } from './frameAdvice';
+import { type FrameChecks, frameChecks } from './frameChecks';
+import type { FramedStone, FrameKnowledge, Preview } from './preview';
+
+/** What the frames so far have shown. */
+export interface Framing {
+  /** The last frame; null before the first. */
+  readonly preview: Preview | null;
+  readonly checks: FrameChecks | null;
+  /** Stones outlined in it or, the camera at rest since, in a frame before; null while there are none to show. */
+  readonly stones: readonly FramedStone[] | null;
+  /** The sentence shown. */
+  readonly advice: AdviceCode;
+  /** What the last frame alone calls for. */
+  readonly lastAdvice: AdviceCode;
+  /** Where the ball was when the stones were outlined. */
+  readonly outlinedAt: PlaceMark | null;
+  /** Frames since. */
+  readonly age: number;
+  /** Whether the ball lay in the last two frames at one place. */
+  readonly isAtRest: boolean;
+  /** Frames looked at. */
+  readonly looks: number;
+}
+
+/** Before the first frame. */
+export const NO_FRAMING: Framing = {
+  preview: null,
+  checks: null,
+  stones: null,
+  advice: 'looking',
+  lastAdvice: 'looking',
+  outlinedAt: null,
+  age: 0,
+  isAtRest: false,
+  looks: 0,
+};
+
+/** A ball that is displaced by more has moved, share of the frame's longer side: outlines would visibly be off. */
+const MOVED_SHARE = 0.006;
+/** Stones are outlined anew after so many frames, should they have been moved and the ball not. */
+const OUTLINE_EVERY = 12;
+/** Every so often the ball is looked for everywhere, should another thing have been taken for it. */
+const SEARCH_EVERY = 25;
+
+/**
+ * What the next look needs to know: while the camera moves only the ball is followed, which is fast; once it rests,
+ * the stones are outlined.
+ *
+ * @param framing - What the frames so far have shown.
+ * @param tray - Ball and rig.
+ */
+export function nextLook(framing: Framing, tray: Pick<FrameKnowledge, 'ballMm' | 'rig'>): FrameKnowledge {
+  const { preview, stones, isAtRest, age, looks } = framing;
+  const ball = preview?.ball ?? null;
+  const isSearched = looks % SEARCH_EVERY === SEARCH_EVERY - 1;
+  return {
+    ...tray,
+    ballAt: ball && !isSearched ? [ball.row, ball.column] : null,
+    outline: tray.ballMm === null || (isAtRest && (stones === null || age >= OUTLINE_EVERY)),
+  };
+}
+
+/**
+ * Takes a look in: outlines stay while the ball stays where it was, and the sentence changes only when two frames in
+ * a row call for the same, since one that flickers can neither be read nor spoken.
+ *
+ * @param before - What the frames before had shown.
+ * @param preview - What the new one shows.
+ * @param shotPx - Longer side of the photo that would be taken, pixels.
+ */
+export function framedWith(before: Framing, preview: Preview, shotPx: number): Framing {
+  const mostPx = MOVED_SHARE * Math.max(preview.widthPx, preview.heightPx);
+  const isNear = (place: PlaceMark | null) => isWithin(place, preview.ball, mostPx);
+  const isKept = preview.stones === null && before.stones !== null && isNear(before.outlinedAt);
+  const stones = isKept ? before.stones : preview.stones;
+  const checks = frameChecks(preview, shotPx);
+  const lastAdvice = frameAdvice(preview, checks, stones);
+  const isSure = lastAdvice === before.lastAdvice || before.advice === 'looking';
+  return {
+    preview,
+    checks,
+    stones,
+    advice: isSure ? lastAdvice : before.advice,
+    lastAdvice,
+    outlinedAt: isKept ? before.outlinedAt : stones && preview.ball,
+    age: isKept ? before.age + 1 : 0,
+    isAtRest: isNear(before.preview?.ball ?? null),
+    looks: before.looks + 1,
+  };
+}
+
+function isWithin(one: PlaceMark | null, other: PlaceMark | null, mostPx: number): boolean {
+  if (one === null || other === null) return false;
+  return Math.hypot(one.row - other.row, one.column - other.column) <= mostPx;
+}

@@ -1,0 +1,43 @@
+import type { CheckState, FrameChecks } from '../../camera/frameChecks';
+
+const NAMES: readonly (readonly [key: keyof FrameChecks, name: string])[] = [
+  ['ball', 'Ball'],
+  ['exposure', 'Light'],
+  ['focus', 'Focus'],
+  ['scale', 'Size'],
+];
+
+/** Read out with the name; the sign says the same to the eye. */
+const STATE_WORDS: Readonly<Record<CheckState, string>> = {
+  good: 'good',
+  bad: 'to better',
+  unknown: 'not known yet',
+};
+
+/** Each sign has a shape of its own, so that none needs its color. */
+const SIGNS: Readonly<Record<CheckState, string>> = {
+  good: 'M4 11l5 5L18 5',
+  bad: 'M11 3v10M11 17.4v.2',
+  unknown: 'M5 11h.2M11 11h.2M17 11h.2',
+};
+
+/** Ball, light, focus and size: what is good already and what is not. */
+export function CameraChecks({ checks }: { checks: FrameChecks | null }) {
+  return (
+    <ul className="camera-checks" aria-label="Checks of the picture">
+      {NAMES.map(([key, name]) => {
+        const state = checks === null ? 'unknown' : checks[key];
+        if (state === null) return null;
+        return (
+          <li key={key} data-state={state}>
+            <svg viewBox="0 0 22 22" aria-hidden="true" focusable="false">
+              <path d={SIGNS[state]} />
+            </svg>
+            {name}
+            <span className="camera-unseen">: {STATE_WORDS[state]}</span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
