@@ -23,8 +23,11 @@ const WORKER = './serviceWorker.js';
  *
  * Where the browser knows no service workers, where the page did not come over a safe connection, and on the
  * development server, nothing happens.
+ *
+ * @param letGo - Ends what this page still runs, before a newer version takes its place: browsers wait for the files
+ *   that a busy worker is still loading.
  */
-export function openOffline(): Offline {
+export function openOffline(letGo: () => void = () => {}): Offline {
   let state: OfflineState = { isReady: false, hasUpdate: false };
   const listeners = new Set<() => void>();
   const workers: ServiceWorkerContainer | undefined = navigator.serviceWorker;
@@ -60,6 +63,7 @@ export function openOffline(): Offline {
       return () => listeners.delete(listener);
     },
     update() {
+      letGo();
       const waiting = registration?.waiting;
       if (!waiting) return location.reload();
       workers?.addEventListener('controllerchange', () => location.reload(), { once: true });

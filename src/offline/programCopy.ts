@@ -1,5 +1,8 @@
 import type { ProgramFiles } from './programFiles';
 
+/** How long the first byte of a file may take before it is asked for anew, ms. */
+const PATIENCE_MS = 4000;
+
 /** The copy of the program on this device, out of which it runs without a network. */
 export interface ProgramCopy {
   /**
@@ -27,7 +30,7 @@ export function programCopy(files: ProgramFiles, base: string): ProgramCopy {
   const later = files.later.map(addressOf);
 
   const keep = async (cache: Cache, address: string, mode: RequestCache): Promise<void> => {
-    const response = await fetch(address, { cache: mode });
+    const response = await fetchWithoutWaiting(address, mode);
     if (!response.ok) throw new Error(`${address} could not be had: ${response.status}.`);
     await cache.put(address, withHeaders(response, files.headers));
   };
@@ -61,6 +64,23 @@ export function programCopy(files: ProgramFiles, base: string): ProgramCopy {
       return (await lasting.match(address)) ?? null;
     },
   };
+}
+
+/**
+ * Chromium has a second request for a file wait, for up to 20 s, while a busy worker still reads the answer to the
+ * first; asked past the browser's cache it does not.
+ */
+async function fetchWithoutWaiting(address: string, mode: RequestCache): Promise<Response> {
+  const patience = new AbortController();
+  const timer = setTimeout(() => patience.abort(), PATIENCE_MS);
+  try {
+    return await fetch(address, { cache: mode, signal: patience.signal });
+  } catch (error) {
+    if (!patience.signal.aborted) throw error;
+    return fetch(address, { cache: 'no-store' });
+  } finally {
+    clearTimeout(timer);
+  }
 }
 
 /** The page answers under its folder and its file's name, whatever is asked behind a question mark. */
