@@ -4,12 +4,13 @@ import type { FramedStone, Preview } from './preview';
 /** What to do next while framing, each with its sentence. */
 export const ADVICE = {
   looking: 'Looking for the ball and the stones …',
+  unchecked: 'The picture cannot be checked now: take the photo all the same.',
   'too-dark': 'Too dark: bring the lamp nearer.',
   'out-of-focus': 'Hold still: blurred.',
   'no-ball': 'The ball is not seen: lay it among the stones, whole in the picture.',
   'too-bright': 'Too bright: the lamp’s image in the ball is washed out.',
   'picture-too-bright': 'Too bright: parts of the picture are washed out.',
-  'too-far': 'The ball is seen too small: go closer.',
+  'too-far': 'Go closer: the dashed ring must lie on the ball, and be larger.',
   'second-light': 'The ball mirrors a second light: switch it off, or cover the window.',
   'lamp-partly': 'Something hides part of the lamp from the ball: move it away.',
   outlining: 'Hold still: the stones are being outlined.',

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { CAMERA_TROUBLES } from '../../src/camera/cameraTrouble';
 import { ADVICE } from '../../src/camera/frameAdvice';
 import { type Served, serveBuilt } from '../helpers/serveBuilt';
-import { type CameraPage, openWithCamera, trackStates, videoFolder } from './cameraBrowser';
+import { askedOfCamera, type CameraPage, openWithCamera, trackStates, videoFolder } from './cameraBrowser';
 import type { CameraPageAnswer } from './cameraPage/main';
 
 const PHONE = { viewport: { width: 390, height: 844 } };
@@ -21,11 +21,8 @@ let page: Page;
 beforeAll(async () => {
   served = await serveBuilt('tests/browser/cameraPage');
   videos = await videoFolder();
-  tray = await openWithCamera(
-    served.url,
-    await videos.write('tray', sharp(`${TRAY}.jpg`).resize(1080, 720)),
-    PHONE,
-  );
+  const video = await videos.write('tray', sharp(`${TRAY}.jpg`).resize(1080, 720));
+  tray = await openWithCamera(`${served.url}#unmeasured`, video, { ...PHONE, canLock: true });
   page = tray.page;
 });
 
@@ -38,8 +35,9 @@ afterAll(async () => {
 const truth = JSON.parse(readFileSync(`${TRAY}.json`, 'utf8'));
 const button = (name: string) => page.getByRole('button', { name, exact: true });
 
-it('finds the ball and every stone of the live picture, and says that the photo can be taken', async () => {
+it('finds the ball and every stone of the live picture, and says that the photo can be taken, by the focused shutter', async () => {
   await page.getByRole('status').getByText(ADVICE.ready).waitFor({ timeout: 30_000 });
+  expect(await button('Take the photo').evaluate((node) => node === document.activeElement)).toBe(true);
   expect(await page.locator('.camera-stone').count()).toBe(truth.stones.length);
   const ball = page.locator('.camera-ball .camera-line');
   const scale = truth.widthPx / 1080;
@@ -52,15 +50,30 @@ it('finds the ball and every stone of the live picture, and says that the photo 
   expect(await page.locator('.camera-checks [data-state="good"]').count()).toBe(4);
 });
 
-it('fits a phone, with controls as large as a wet thumb, the shutter focused', async () => {
+it('turns the torch off, locks the camera once all is well, and says so', async () => {
+  await page.getByText('Locked: exposure, focus and white balance.').waitFor();
+  const asked = await askedOfCamera(page);
+  expect(asked[0]).toEqual({ torch: false });
+  expect(asked).toContainEqual({ exposureMode: 'manual', exposureTime: 120, iso: 100 });
+  await button('Unlock').click();
+  await page.getByText('Not locked yet.').waitFor();
+  expect((await askedOfCamera(page)).at(-1)).toEqual({ whiteBalanceMode: 'continuous' });
+});
+
+it('makes the picture darker on request, and locks it again there', async () => {
+  await button('Darker').click();
+  await page.getByText('Locked: exposure, focus and white balance.').waitFor();
+  expect(await askedOfCamera(page)).toContainEqual({ exposureCompensation: -0.5 });
+});
+
+it('fits a phone, with controls as large as a wet thumb', async () => {
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   const boxes = await Promise.all((await page.getByRole('button').all()).map((one) => one.boundingBox()));
-  expect(boxes).toHaveLength(3);
+  expect(boxes).toHaveLength(6);
   for (const box of boxes) {
     expect(box!.height).toBeGreaterThanOrEqual(44);
     expect(box!.y + box!.height).toBeLessThanOrEqual(844);
   }
-  expect(await button('Take the photo').evaluate((node) => node === document.activeElement)).toBe(true);
 });
 
 it('lets the camera go while the page is put away, and takes it again on return', async () => {
@@ -71,16 +84,23 @@ it('lets the camera go while the page is put away, and takes it again on return'
   await expect.poll(() => trackStates(page)).toContain('live');
 });
 
-it('is closed by Escape, and the camera stops', async () => {
+it('takes the photo as a still where the browser can', async () => {
+  await button('Take the photo').click();
+  // Chromium's fake camera gives its stills as PNG.
+  await page.locator('output').getByText('image/png').waitFor({ timeout: 20_000 });
+});
+
+it('is closed by Escape: the camera is let go and stops', async () => {
   await page.keyboard.press('Escape');
   await page.getByText('Closed.').waitFor();
   expect(new Set(await trackStates(page))).toEqual(new Set(['ended']));
+  expect((await askedOfCamera(page)).at(-1)).toEqual({ whiteBalanceMode: 'continuous' });
   expect(tray.errors).toEqual([]);
 });
 
-it('takes a photo by keyboard that the analysis measures', async () => {
+it('takes a photo by keyboard, without stills from frames, that the analysis measures', async () => {
   const video = await videos.write('piece', sharp(`${TRAY}.jpg`).extract(PIECE));
-  const piece = await openWithCamera(served.url, video, PHONE);
+  const piece = await openWithCamera(served.url, video, { ...PHONE, stills: false });
   await piece.page.getByRole('status').getByText(ADVICE.ready).waitFor({ timeout: 30_000 });
   await piece.page.keyboard.press('Space');
   await piece.page.getByText('Closed.').waitFor({ timeout: 20_000 });
@@ -88,7 +108,12 @@ it('takes a photo by keyboard that the analysis measures', async () => {
   const output = piece.page.locator('output');
   await expect.poll(() => output.textContent(), { timeout: 60_000 }).not.toBe('');
   const answer: CameraPageAnswer = JSON.parse((await output.textContent()) ?? '');
-  expect(answer).toMatchObject({ stones: 1, widthPx: PIECE.width, heightPx: PIECE.height });
+  expect(answer).toMatchObject({
+    type: 'image/jpeg',
+    stones: 1,
+    widthPx: PIECE.width,
+    heightPx: PIECE.height,
+  });
   expect(Math.abs(answer.ballRadiusPx! - truth.ball.radiusPx)).toBeLessThan(0.01 * truth.ball.radiusPx);
   expect(piece.errors).toEqual([]);
   await piece.close();

@@ -15,6 +15,16 @@ export interface CameraPage {
 /** How the browser's camera behaves: shows a picture, is forbidden, or is not there. */
 export type FakeCamera = { readonly y4m: string } | 'denied' | 'none';
 
+export interface CameraOptions extends BrowserContextOptions {
+  /**
+   * Whether the camera lets exposure, focus and white balance be locked, as Chromium's fake one does not; all that is
+   * asked of it is kept in `window.askedOfCamera`.
+   */
+  readonly canLock?: boolean;
+  /** False for a browser that takes no stills, so that frames of the live picture are kept. */
+  readonly stills?: boolean;
+}
+
 /**
  * Opens an address in a Chromium with a fake camera. Every stream the page opens is kept in `window.openedStreams`.
  *
@@ -24,7 +34,7 @@ export type FakeCamera = { readonly y4m: string } | 'denied' | 'none';
 export async function openWithCamera(
   url: string,
   camera: FakeCamera,
-  options: BrowserContextOptions = {},
+  { canLock = false, stills = true, ...options }: CameraOptions = {},
 ): Promise<CameraPage> {
   const executablePath = findChromium();
   const browser = await chromium.launch({
@@ -45,9 +55,43 @@ export async function openWithCamera(
       return stream;
     };
   });
+  if (!stills) await page.addInitScript(() => Reflect.deleteProperty(window, 'ImageCapture'));
+  if (canLock) await page.addInitScript(letTracksLock);
   await page.goto(url);
   return { page, errors, close: () => browser.close() };
 }
+
+/** Runs in the page: every track then offers what a good phone's camera does, and keeps what it is told. */
+function letTracksLock(): void {
+  const { getCapabilities, getSettings } = MediaStreamTrack.prototype;
+  const asked: object[] = [];
+  const now: object = { exposureTime: 120, iso: 100, colorTemperature: 4500, exposureCompensation: 0 };
+  const modes = ['continuous', 'manual'];
+  const offered = {
+    exposureMode: modes,
+    focusMode: modes,
+    whiteBalanceMode: modes,
+    exposureCompensation: { min: -2, max: 2, step: 0.5 },
+    torch: true,
+  };
+  Object.assign(window, { askedOfCamera: asked });
+  Object.assign(MediaStreamTrack.prototype, {
+    getCapabilities(this: MediaStreamTrack) {
+      return { ...getCapabilities.call(this), ...offered };
+    },
+    getSettings(this: MediaStreamTrack) {
+      return { ...getSettings.call(this), ...now };
+    },
+    async applyConstraints({ advanced = [] }: MediaTrackConstraints) {
+      asked.push(...advanced);
+      Object.assign(now, ...advanced);
+    },
+  });
+}
+
+/** All settings asked of cameras that can lock. */
+export const askedOfCamera = (page: Page): Promise<Record<string, unknown>[]> =>
+  page.evaluate(() => (window as unknown as { askedOfCamera: Record<string, unknown>[] }).askedOfCamera);
 
 function switchesFor(camera: FakeCamera): string[] {
   if (camera === 'denied') return ['--use-fake-device-for-media-stream'];

@@ -52,8 +52,9 @@ export function useFraming(
         setFraming(seen);
       }
     };
-    // A frame that cannot be looked at leaves the live picture as it is: the photo can be taken all the same.
-    lookOn().catch(() => {});
+    lookOn().catch(() => {
+      if (!isOver) setFraming({ ...NO_FRAMING, advice: 'unchecked' });
+    });
     return () => {
       isOver = true;
     };

@@ -43,6 +43,7 @@ function Page() {
   const [isOpen, setOpen] = useState(true);
   const close = () => setOpen(false);
   const shot = (file: File) => {
+    if (location.hash === '#unmeasured') return tell(file.type);
     close();
     measure(file).catch((error: unknown) => tell(String(error)));
   };
