@@ -48,21 +48,24 @@ export interface Preview {
   readonly refusal: RefusalCode | null;
 }
 
-/** Looks at frames while a photo is framed; works beside the analysis of photos and never slows it by waiting. */
-export interface PreviewClient {
+/**
+ * Looks at frames while a photo is framed; works beside the analysis of photos and never slows it by waiting. In the
+ * page a frame is an ImageBitmap and a still a Blob.
+ */
+export interface PreviewClient<Frame, Still> {
   /**
    * Looks at one frame, which is closed afterwards.
    *
    * @returns What it shows; null, at once, while an earlier frame is still being looked at.
    * @throws Error if the look broke.
    */
-  look(frame: ImageBitmap, knowledge: FrameKnowledge): Promise<Preview | null>;
+  look(frame: Frame, knowledge: FrameKnowledge): Promise<Preview | null>;
   /**
    * Measures how sharp a photo is, see `sharpness`.
    *
    * @throws Error if it cannot be decoded.
    */
-  sharpnessOf(photo: Blob): Promise<number>;
+  sharpnessOf(photo: Still): Promise<number>;
   /** Ends the worker; what is under way is rejected with an `AbortError`. */
   close(): void;
 }

@@ -2,7 +2,9 @@ import type { FrameKnowledge, Preview, PreviewClient } from '../camera/preview';
 import type { PreviewAnswer, PreviewOrder } from './messages';
 
 /** Starts a worker that looks at frames, beside the one that measures photos. */
-export function openPreview(startWorker: () => Worker = startPreviewWorker): PreviewClient {
+export function openPreview(
+  startWorker: () => Worker = startPreviewWorker,
+): PreviewClient<ImageBitmap, Blob> {
   return new WorkerPreview(startWorker());
 }
 
@@ -11,7 +13,7 @@ interface Asked {
   readonly reject: (error: unknown) => void;
 }
 
-class WorkerPreview implements PreviewClient {
+class WorkerPreview implements PreviewClient<ImageBitmap, Blob> {
   readonly #worker: Worker;
   readonly #asked = new Map<number, Asked>();
   #lastId = 0;

@@ -5,7 +5,7 @@ import { plainPhoto } from '../helpers/plainPhoto';
 
 const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ballAt: null, outline: true };
 
-let client: PreviewClient;
+let client: PreviewClient<ImageBitmap, Blob>;
 afterEach(() => client.close());
 
 const frame = async () => createImageBitmap(await plainPhoto(640, 480));

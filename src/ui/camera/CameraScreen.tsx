@@ -12,7 +12,7 @@ import { useHold } from './useHold';
 
 interface Props extends TrayKnowledge {
   /** Opens the worker that looks at frames; it is closed with the screen. */
-  readonly openPreview: () => PreviewClient;
+  readonly openPreview: () => PreviewClient<ImageBitmap, Blob>;
   /** Given the sharpest photo of a burst; the screen is then to be closed. */
   readonly onShot: (file: File) => void;
   readonly onClose: () => void;
@@ -99,8 +99,10 @@ function CameraDialog({ onClose, children }: { onClose: () => void; children: Re
 }
 
 /** A worker for as long as the screen is open. */
-function useClient(openPreview: () => PreviewClient): PreviewClient | null {
-  const [client, setClient] = useState<PreviewClient | null>(null);
+function useClient(
+  openPreview: () => PreviewClient<ImageBitmap, Blob>,
+): PreviewClient<ImageBitmap, Blob> | null {
+  const [client, setClient] = useState<PreviewClient<ImageBitmap, Blob> | null>(null);
   useEffect(() => {
     const opened = openPreview();
     setClient(opened);

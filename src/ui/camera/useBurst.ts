@@ -21,7 +21,7 @@ interface Way {
 /** Takes a burst and hands over the sharpest photo; stops when the camera goes. */
 export function useBurst(
   camera: LiveCamera | null,
-  client: PreviewClient | null,
+  client: PreviewClient<ImageBitmap, Blob> | null,
   { prepare, onNumber, onShot }: Way,
 ): Burst {
   const [hasFailed, setFailed] = useState(false);

@@ -24,7 +24,7 @@ export interface TrayKnowledge {
 export function useFraming(
   videoRef: RefObject<HTMLVideoElement | null>,
   camera: LiveCamera | null,
-  client: PreviewClient | null,
+  client: PreviewClient<ImageBitmap, Blob> | null,
   { ballMm, rig }: TrayKnowledge,
   isResting: boolean,
 ): Framing {
