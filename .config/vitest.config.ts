@@ -58,6 +58,7 @@ export default defineConfig({
             'munkres',
             'ulid',
             'wouter',
+            'libheif-js/libheif-wasm/libheif.js',
           ],
         },
         test: {

@@ -3,6 +3,8 @@ import { createRoot } from 'react-dom/client';
 import { Router } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { openJournal } from './journal/openJournal';
+import { openOffline } from './offline/openOffline';
+import { takeSharedPhotos } from './offline/sharedPhotos';
 import { createJournalStore } from './state/journalStore';
 import { keptPhoto } from './state/keptPhoto';
 import { openExample } from './state/openExample';
@@ -11,8 +13,12 @@ import { createPhotoStore } from './state/photoStore';
 import { createSettingsStore } from './state/settingsStore';
 import { App } from './ui/App';
 import { keptBitmaps } from './ui/journal/keptBitmaps';
+import { UpdateLine } from './ui/offline/UpdateLine';
+import { asNewPhoto } from './ui/photo/useDroppedPhotos';
 import { StoresContext } from './ui/stores';
 import { openAnalysis } from './worker/analysisClient';
+import { openPictures } from './worker/openPictures';
+import { openPreview } from './worker/previewClient';
 
 const EXAMPLE = new URL('../sample-images/example-year.zip', import.meta.url).href;
 const SAMPLE = new URL('../sample-images/coarse-tray.jpg', import.meta.url).href;
@@ -27,6 +33,8 @@ function openStorage(): Storage | null {
 }
 
 const client = openAnalysis();
+const offline = openOffline(() => client.close());
+const pictureOf = openPictures();
 const settings = createSettingsStore(openStorage());
 const photos = createPhotoStore({
   analyze: async (files, options, watching, lampMoved) =>
@@ -41,7 +49,7 @@ const photos = createPhotoStore({
 const isExample = new URLSearchParams(location.search).has('example');
 const journal = createJournalStore(
   () => openJournal(isExample ? 'glintgrade example' : undefined),
-  keptPhoto,
+  async (file) => keptPhoto(file, await pictureOf(file)),
 );
 if (isExample) void openExample(journal, EXAMPLE);
 
@@ -61,12 +69,24 @@ if (place === null) throw new Error('index.html has no element with the id "page
 createRoot(place).render(
   <StrictMode>
     <StoresContext
-      value={{ photos, settings, journal, isExample, keptBitmaps: keptBitmaps(journal.getState().photoOf) }}
+      value={{
+        photos,
+        settings,
+        journal,
+        isExample,
+        pictureOf,
+        openPreview,
+        keptBitmaps: keptBitmaps(journal.getState().photoOf),
+      }}
     >
       <Router hook={useHashLocation}>
         <App />
+        <UpdateLine offline={offline} />
       </Router>
     </StoresContext>
   </StrictMode>,
 );
-void openSample(photos, SAMPLE);
+void takeSharedPhotos().then((files) => {
+  if (files.length === 0) return openSample(photos, SAMPLE);
+  return photos.getState().add(files.map(asNewPhoto));
+});

@@ -25,7 +25,7 @@ const STEPS_OF_CHECKS: readonly Step[] = [
 /** What the stones are, by the color of their middle at the first check: L*, a*, b* nearest. */
 const KINDS: readonly { material: MaterialName; source: string; lab: readonly [number, number, number] }[] = [
   { material: 'agate', source: 'the gravel bank', lab: [64, 27, 27] },
-  { material: 'rhodonite', source: 'a swap', lab: [62, 30, 5] },
+  { material: 'rhodonite', source: 'a swap', lab: [57, 12, 3] },
   { material: 'jasper', source: 'the old quarry', lab: [56, 27, 16] },
   { material: 'jasper', source: 'the old quarry', lab: [75, 8, 39] },
   { material: 'nephrite', source: 'a swap', lab: [55, -20, 10] },

@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
+import { photoFormat } from '../image/photoFormat';
 import type { KeptPhoto } from '../journal/openJournal';
+import { decodeHeic } from '../vision/decodeHeic';
 
 /** Longest side of what a journal keeps of a photo, and of its thumbnail, pixels; the same as on the page. */
 const PHOTO_PX = 2000;
@@ -16,17 +18,19 @@ const QUALITY = 86;
 export async function keptFile(path: string): Promise<KeptPhoto> {
   const bytes = await readFile(path);
   const key = createHash('sha256').update(bytes).digest('hex');
-  const [photo, thumbnail] = [await jpegOf(bytes, PHOTO_PX), await jpegOf(bytes, THUMBNAIL_PX)];
+  const upright = await openUpright(bytes);
+  const [photo, thumbnail] = [await jpegOf(upright, PHOTO_PX), await jpegOf(upright, THUMBNAIL_PX)];
   return { key, photo, thumbnail };
 }
 
-async function jpegOf(bytes: Buffer, longestPx: number): Promise<Blob> {
+async function openUpright(bytes: Buffer): Promise<Sharp> {
+  if (photoFormat(bytes) !== 'heic') return sharp(bytes, { limitInputPixels: false }).rotate();
+  const { rgba, widthPx: width, heightPx: height } = await decodeHeic(bytes);
+  return sharp(rgba, { raw: { width, height, channels: 4 }, limitInputPixels: false });
+}
+
+async function jpegOf(upright: Sharp, longestPx: number): Promise<Blob> {
   const box = { width: longestPx, height: longestPx, fit: 'inside', withoutEnlargement: true } as const;
-  const jpeg = await sharp(bytes, { limitInputPixels: false })
-    .rotate()
-    .resize(box)
-    .toColorspace('srgb')
-    .jpeg({ quality: QUALITY })
-    .toBuffer();
+  const jpeg = await upright.clone().resize(box).toColorspace('srgb').jpeg({ quality: QUALITY }).toBuffer();
   return new Blob([new Uint8Array(jpeg)], { type: 'image/jpeg' });
 }

@@ -1,7 +1,7 @@
 /** Every reason for which a photo is refused, with the sentence that says what to do. */
 export const REFUSALS = {
   'empty-file': 'The file is empty: take the photo again or choose another file.',
-  'not-an-image': 'This is not a photo this program can read: choose a JPEG, PNG, WebP or AVIF file.',
+  'not-an-image': 'This is not a photo this program can read: choose a JPEG, PNG, WebP, AVIF or HEIC file.',
   truncated: 'The photo is cut short: copy it again from the camera, or take it again.',
   'too-small': 'The photo is too small to measure: use one at least 200 pixels on its shorter side.',
   'too-large': 'The photo is larger than this program can hold: save it at 50 megapixels or fewer.',

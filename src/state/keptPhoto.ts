@@ -5,11 +5,15 @@ const PHOTO_PX = 2000;
 const THUMBNAIL_PX = 320;
 const QUALITY = 0.86;
 
-/** A photo at the size the journal keeps, with its thumbnail, under the SHA-256 of the original. */
-export async function keptPhoto(file: Blob): Promise<KeptPhoto> {
+/**
+ * A photo at the size the journal keeps, with its thumbnail, under the SHA-256 of the original.
+ *
+ * @param picture - Of the photo, where the browser cannot show the photo itself.
+ */
+export async function keptPhoto(file: Blob, picture: Blob = file): Promise<KeptPhoto> {
   const digest = await crypto.subtle.digest('SHA-256', await file.arrayBuffer());
   const key = [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  const bitmap = await createImageBitmap(file);
+  const bitmap = await createImageBitmap(picture);
   try {
     const [photo, thumbnail] = [await jpegOf(bitmap, PHOTO_PX), await jpegOf(bitmap, THUMBNAIL_PX)];
     return { key, photo, thumbnail };

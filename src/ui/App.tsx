@@ -95,13 +95,13 @@ export function App() {
         </Switch>
       </main>
       {isTray && (
-        <footer className="thumb-bar">
+        <section className="thumb-bar" aria-label="Photos">
           <PhotoButtons />
-        </footer>
+        </section>
       )}
-      <p className="privacy">
+      <footer className="privacy">
         Photos never leave this device. <Link href="/help">Help</Link>
-      </p>
+      </footer>
       {over && (
         <p className="drop-hint" role="status">
           Let go to measure

@@ -1,6 +1,7 @@
 import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
+import type { PreviewClient } from '../camera/preview';
 import { type GradedPhoto, gradePhoto } from '../state/gradePhoto';
 import type { JournalState } from '../state/journalStore';
 import { type MindedStone, withMinded } from '../state/mindedVerdicts';
@@ -12,8 +13,12 @@ export interface Stores {
   readonly photos: StoreApi<PhotoState>;
   readonly settings: StoreApi<SettingsState>;
   readonly journal: StoreApi<JournalState>;
+  /** Opens the worker that looks at the camera's frames. */
+  readonly openPreview: () => PreviewClient<ImageBitmap, Blob>;
   /** True while the journal shown is the example's. */
   readonly isExample: boolean;
+  /** A picture of a photo that the page can show: the photo itself, or a JPEG of a HEIC. */
+  readonly pictureOf?: (photo: Blob) => Promise<Blob>;
   /** Decodes the journal's photos. */
   readonly keptBitmaps: (key: string) => Promise<ImageBitmap | null>;
 }
@@ -71,6 +76,13 @@ export function useGraded(): GradedPhoto | null {
   return report === null ? null : gradePhoto(report, { step, material, limits });
 }
 
+/** Gives a picture of a photo that the page can show. */
+export function usePictureOf(): (photo: Blob) => Promise<Blob> {
+  return useStores().pictureOf ?? asItIs;
+}
+
+const asItIs = (photo: Blob) => Promise.resolve(photo);
+
 /** Decodes the journal's photos. */
 export function useKeptBitmaps(): Stores['keptBitmaps'] {
   return useStores().keptBitmaps;
@@ -92,4 +104,9 @@ export function useGradedInMind(): GradedPhoto | null {
 /** Whether the journal shown is the example's. */
 export function useIsExample(): boolean {
   return useStores().isExample;
+}
+
+/** Opens the worker that looks at the camera's frames. */
+export function useOpenPreview(): Stores['openPreview'] {
+  return useStores().openPreview;
 }

@@ -16,6 +16,7 @@ import { SaveBeforeAfter } from '../../src/ui/keepsake/SaveBeforeAfter';
 import { StoresContext } from '../../src/ui/stores';
 import '../../src/styles/all.css';
 import { inventedBatch } from '../helpers/inventedBatch';
+import { NOT_ASKED } from '../helpers/notAsked';
 
 let place: HTMLElement;
 let root: Root;
@@ -84,7 +85,7 @@ async function show(records: BatchRecords) {
   journal.setState({ batches: [batchDigest(records)] });
   const history = batchHistory(records);
   root.render(
-    <StoresContext value={{ photos, settings, journal, isExample: false, keptBitmaps }}>
+    <StoresContext value={{ photos, settings, journal, isExample: false, ...NOT_ASKED, keptBitmaps }}>
       <SaveBeforeAfter history={history.stones[0]!} />
       <SaveBatchPoster history={history} />
     </StoresContext>,
@@ -186,6 +187,7 @@ it('says so when a picture cannot be drawn', async () => {
         settings: createSettingsStore(null),
         journal: createJournalStore(() => openJournal('keepsake test'), keptPhoto),
         isExample: false,
+        ...NOT_ASKED,
         keptBitmaps: () => Promise.reject(new Error('the photo is damaged')),
       }}
     >

@@ -94,7 +94,7 @@ it('brings out the stones of one verdict and dims the others', async () => {
   await only.click();
   const dimmed = await page.locator('.sorting-picture [data-stone][opacity]').count();
   const own = await page.locator('.group').first().locator('.token').count();
-  await only.click();
+  await page.getByRole('button', { name: /^Show all/ }).click();
   expect(dimmed).toBe(SAMPLE_STONES - own);
   expect(await page.locator('.sorting-picture [data-stone][opacity]').count()).toBe(0);
 });

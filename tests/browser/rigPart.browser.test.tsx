@@ -8,6 +8,7 @@ import { createPhotoStore } from '../../src/state/photoStore';
 import { createSettingsStore } from '../../src/state/settingsStore';
 import { RigPart } from '../../src/ui/setup/RigPart';
 import { StoresContext } from '../../src/ui/stores';
+import { NOT_ASKED } from '../helpers/notAsked';
 import '../../src/styles/all.css';
 import { inventedReport } from '../helpers/inventedReport';
 import { inventedRig } from '../helpers/inventedRig';
@@ -34,7 +35,7 @@ async function show(report: PhotoReport, sample = false) {
   place = document.body.appendChild(document.createElement('div'));
   root = createRoot(place);
   root.render(
-    <StoresContext value={{ photos, settings, journal, isExample: false, keptBitmaps: async () => null }}>
+    <StoresContext value={{ ...{ photos, settings, journal, isExample: false }, ...NOT_ASKED }}>
       <RigPart />
     </StoresContext>,
   );

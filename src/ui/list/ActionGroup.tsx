@@ -30,7 +30,7 @@ export function ActionGroup({ action, stones, bitmap, alone, onAlone }: Props) {
           type="button"
           className="button button-quiet"
           aria-pressed={alone}
-          aria-label={`Show only ${word} in the picture`}
+          aria-label={`${alone ? 'Show all' : 'Show only these'}: ${word}`}
           onClick={() => onAlone(!alone)}
         >
           {alone ? 'Show all' : 'Show only these'}

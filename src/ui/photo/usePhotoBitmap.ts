@@ -1,25 +1,27 @@
 import { useEffect, useState } from 'react';
+import { usePictureOf } from '../stores';
 
 /** The decoded, upright photo to cut stones out of; null while it is decoded or when it cannot be. */
 export function usePhotoBitmap(file: Blob | null): ImageBitmap | null {
+  const pictureOf = usePictureOf();
   const [bitmap, setBitmap] = useState<ImageBitmap | null>(null);
   useEffect(() => {
     setBitmap(null);
     if (file === null) return;
     let current: ImageBitmap | null = null;
     let gone = false;
-    createImageBitmap(file).then(
-      (decoded) => {
-        if (gone) return decoded.close();
-        current = decoded;
-        setBitmap(decoded);
-      },
-      () => setBitmap(null),
-    );
+    const show = (decoded: ImageBitmap) => {
+      if (gone) return decoded.close();
+      current = decoded;
+      setBitmap(decoded);
+    };
+    pictureOf(file)
+      .then((picture) => createImageBitmap(picture))
+      .then(show, () => setBitmap(null));
     return () => {
       gone = true;
       current?.close();
     };
-  }, [file]);
+  }, [file, pictureOf]);
   return bitmap;
 }

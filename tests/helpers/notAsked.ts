@@ -1,0 +1,6 @@
+const never = () => {
+  throw new Error('Not asked for here.');
+};
+
+/** Stores that a part of the page under test never asks for: it fails where it does. */
+export const NOT_ASKED = { keptBitmaps: never, pictureOf: never, openPreview: never };
