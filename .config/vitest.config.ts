@@ -32,6 +32,7 @@ export default defineConfig({
         test: {
           name: 'served',
           environment: 'node',
+          server: { deps: { inline: [/file-url:/] } },
           include: ['tests/browser/**/*.served.test.ts'],
           globalSetup: `${repository}tests/helpers/serveAppOnce.ts`,
           fileParallelism: false,

@@ -15,6 +15,8 @@ export interface MindedStone {
   /** What the photo alone advised when it was kept. */
   readonly photoAction: Action;
   readonly verdict: Verdict;
+  /** What the owner did with it at this check; null when nothing was said. */
+  readonly decision: Action | null;
 }
 
 /** Stones of a kept photo by their places in it. */
@@ -37,7 +39,8 @@ export function mindedVerdicts(
       const usualEnd = material === null ? null : (ends.get(material) ?? null);
       const verdict = verdictNow(upToNow, material, usualEnd);
       const seen = { stone: id, name, checkCount: upToNow.length, photoAction: action };
-      return [[place, { ...seen, verdict }] as const];
+      const { decision } = upToNow.at(-1)!;
+      return [[place, { ...seen, verdict, decision }] as const];
     }),
   );
 }
@@ -51,7 +54,8 @@ const last = new WeakMap<GradedPhoto, Minded>();
 
 /**
  * A graded photo whose verdicts have its stones' earlier checks and other sides in mind. A stone that is graded
- * otherwise than when it was kept, since step or limits were changed, keeps its present grade.
+ * otherwise than when it was kept, since step or limits were changed, keeps its present grade; what the owner decided
+ * stands above all of it.
  *
  * @returns The same object as before for the same photo and stones.
  */
@@ -60,9 +64,16 @@ export function withMinded(graded: GradedPhoto, stones: ReadonlyMap<number, Mind
   if (known?.stones === stones) return known.graded;
   const grades = graded.grades.map((grade) => {
     const own = stones.get(grade.id);
+    if (own?.decision) return { ...grade, verdict: decided(own.decision, own.verdict) };
     return own?.photoAction === grade.verdict.action ? { ...grade, verdict: own.verdict } : grade;
   });
   const whole = { ...graded, grades };
   last.set(graded, { stones, graded: whole });
   return whole;
+}
+
+function decided(action: Action, advised: Verdict): Verdict {
+  if (action === advised.action) return advised;
+  const reason = `You decided so; the advice was: ${advised.action.replaceAll('-', ' ')}.`;
+  return { action, reasons: [reason, ...advised.reasons] };
 }

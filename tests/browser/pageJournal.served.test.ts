@@ -40,6 +40,17 @@ it('keeps a check under a new batch, with its photo and verdicts', async () => {
   expect(counted.reduce((sum, text) => sum + Number(text), 0)).toBe(2);
 });
 
+it('lets the owner disagree with one tap, in the list too, and says what is next for the batch', async () => {
+  await goTo('Tray');
+  await page.locator('.token').first().click();
+  await page.getByRole('button', { name: 'Set aside', exact: true }).click();
+  await page.getByText('You decided so; the advice was').waitFor();
+  expect(await page.locator('.group[data-action="set-aside"] .token').count()).toBeGreaterThan(0);
+  await page.getByRole('heading', { name: 'What is next' }).waitFor();
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
+  await goTo('Journal');
+});
+
 it('adds another side of the same day to that check, and a later photo as a check of its own', async () => {
   await goTo('Tray');
   expect(await page.getByLabel(/^Another side of the stones/).isChecked()).toBe(true);
@@ -90,7 +101,7 @@ it('records a favorite, what the owner did, and what a stone is, and goes back b
   await page.getByText('About this stone').click();
   await page.getByLabel('Material').selectOption('jasper');
   await page.getByLabel('Where it came from').fill('the brook');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await page.getByText('jasper, the brook. 2 checks').waitFor();
   expect(await page.getByLabel('You did').first().inputValue()).toBe('set-aside');
   await page.goBack();

@@ -45,6 +45,7 @@ it('puts those verdicts in place of the photo alone, but not over a stone graded
     stone: 's',
     name: '1',
     checkCount: 2,
+    decision: null,
     verdict: { action: 'set-aside', reasons: ['x'] },
   } as const;
   const [first, second] = graded.grades.map(({ verdict }) => verdict.action);
@@ -56,4 +57,16 @@ it('puts those verdicts in place of the photo alone, but not over a stone graded
   const whole = withMinded(graded, stones);
   expect(whole.grades.map(({ verdict }) => verdict.action)).toEqual(['set-aside', second]);
   expect(withMinded(graded, stones)).toBe(whole);
+});
+
+it('shows what the owner decided, and keeps the advice in sight', () => {
+  const graded = gradePhoto(inventedReport(1), { step: 'coarse', material: null, limits: DEFAULT_LIMITS });
+  const [photoAction] = graded.grades.map(({ verdict }) => verdict.action);
+  const advised = { action: 'set-aside', reasons: ['It will hardly clear.'] } as const;
+  const about = { stone: 's', name: '1', checkCount: 2, photoAction: photoAction!, verdict: advised };
+  const [grade] = withMinded(graded, new Map([[1, { ...about, decision: 'repeat' }]])).grades;
+  expect(grade!.verdict).toEqual({
+    action: 'repeat',
+    reasons: ['You decided so; the advice was: set aside.', 'It will hardly clear.'],
+  });
 });

@@ -53,7 +53,8 @@ function Stone({ history, batchName, next }: Props) {
   const outlook = useMemo(() => stoneOutlook(checks), [checks]);
   const progress = useMemo(() => glossProgress(checks, stone.material), [checks, stone.material]);
   const [first, last] = [checks[0]!, checks.at(-1)!];
-  const notes = [outlook && outlookNote(outlook, verdict.action), progress?.sentence].filter(
+  const late = verdict.action === 'finished' ? null : progress?.sentence;
+  const notes = [outlook && outlookNote(outlook, verdict.action), late].filter(
     (note) => note && !verdict.reasons.includes(note),
   );
   return (

@@ -6,6 +6,8 @@ import type { GradedPhoto } from '../../state/gradePhoto';
 import type { NamedPlace } from '../../state/keepCheck';
 import type { TrayPhoto } from '../../state/trayPhoto';
 import { dayToday } from '../journal/dayToday';
+import { useHistory } from '../journal/useHistory';
+import { BatchNextStep } from '../plan/BatchNextStep';
 import { useJournal, useSettings } from '../stores';
 import { BatchChoice, type ChosenBatch, useChosenBatch } from './BatchChoice';
 import { PhotoStone } from './PhotoStone';
@@ -46,6 +48,7 @@ export function KeepCheck({ photo, graded, bitmap }: Props) {
     <section className="keep-check" aria-labelledby="keep-title">
       <h2 id="keep-title">Keep this check</h2>
       {kept !== undefined && <KeptLine batch={kept.batch} />}
+      {kept !== undefined && <NextOfBatch batch={kept.batch} />}
       {status === 'open' && (
         <form onSubmit={submit}>
           <BatchChoice chosen={chosen} onChoose={choose} />
@@ -84,4 +87,9 @@ function KeptLine({ batch }: { batch: RecordId }) {
       is, whatever you change here.
     </p>
   );
+}
+
+function NextOfBatch({ batch }: { batch: RecordId }) {
+  const history = useHistory(batch);
+  return history ? <BatchNextStep history={history} /> : null;
 }

@@ -1,21 +1,42 @@
 import { Link } from 'wouter';
-import { ACTION_MARKS } from '../../picture/actionMarks';
+import { ACTION_MARKS, ACTION_ORDER } from '../../picture/actionMarks';
 import { stoneTitle } from '../journal/stoneTitle';
+import { ActionSign } from '../parts/ActionSign';
 import { useCurrentPhoto, useJournal, useMinded } from '../stores';
 
-/** Which stone of its batch this is, once the check is kept, and whether its past changed the verdict. */
+/** Which stone of its batch this is, once the check is kept, and what the owner does with it: one tap to disagree. */
 export function KnownStone({ place }: { place: number }) {
   const photo = useCurrentPhoto();
   const known = useMinded()?.get(place);
   const kept = useJournal((state) => (photo === null ? undefined : state.keptAs[photo.id]));
+  const say = useJournal((state) => state.say);
   if (!known || !kept) return null;
-  const { name, stone, checkCount, photoAction, verdict } = known;
+  const { name, stone, checkCount, photoAction, verdict, decision } = known;
+  const { batch, check } = kept;
   return (
-    <p className="known-stone">
-      <Link href={`/journal/${kept.batch}/${stone}`}>{stoneTitle(name)}</Link> of its batch,{' '}
-      {checkCount === 1 ? 'first check' : `${checkCount} checks`}.
-      {verdict.action !== photoAction &&
-        ` The photo alone would say ${ACTION_MARKS[photoAction].word.toLowerCase()}.`}
-    </p>
+    <div className="known-stone">
+      <p>
+        <Link href={`/journal/${batch}/${stone}`}>{stoneTitle(name)}</Link> of its batch,{' '}
+        {checkCount === 1 ? 'first check' : `${checkCount} checks`}.
+        {verdict.action !== photoAction &&
+          ` The photo alone would say ${ACTION_MARKS[photoAction].word.toLowerCase()}.`}
+      </p>
+      <fieldset className="decide">
+        <legend>What you do with it</legend>
+        {ACTION_ORDER.filter((action) => action !== 'look-closer').map((action) => (
+          <button
+            key={action}
+            type="button"
+            className="decide-action"
+            data-action={action}
+            aria-pressed={decision === action}
+            onClick={() => say([{ kind: 'decision', batch, check, stone, action }])}
+          >
+            <ActionSign action={action} />
+            {ACTION_MARKS[action].word}
+          </button>
+        ))}
+      </fieldset>
+    </div>
   );
 }
