@@ -8,8 +8,9 @@ import { lookOfStone } from '../../src/analysis/lookOfStone';
 import type { StoneReport } from '../../src/analysis/report';
 import { stoneCrop } from '../../src/analysis/stoneCrop';
 import { decodeFile } from '../../src/cli/decodeFile';
+import { TAKEN_FROM as ACCEPTED, swapStones } from '../../src/history/proposeStones';
 import { lookDistance } from '../../src/identity/lookDistance';
-import { matchLooks } from '../../src/identity/matchLooks';
+import { type LookMatch, matchLooks } from '../../src/identity/matchLooks';
 import type { StoneLook } from '../../src/measure/stoneLook';
 import { openEngines } from '../../src/vision/openEngines';
 import { matchStones } from './matchStones';
@@ -24,9 +25,6 @@ if (positionals.length === 0) {
   console.error('Name a folder of rendered batches: npm run bench:identity -- FOLDER');
   process.exit(2);
 }
-
-/** Matches at least this sure are taken without asking. */
-const ACCEPTED = 0.95;
 
 interface Seen {
   readonly stone: number;
@@ -66,7 +64,7 @@ for (const { path, truth } of positionals.flatMap(truthsIn)) {
 }
 
 const distances: number[] = [];
-const total = { asked: 0, right: 0, accepted: 0, acceptedRight: 0, stones: 0 };
+const total = { asked: 0, right: 0, rightAnswered: 0, accepted: 0, acceptedRight: 0, stones: 0 };
 for (const [batch, checks] of batches) {
   checks.sort((a, b) => a.check - b.check);
   const known = new Map<number, { looks: StoneLook[]; last: number }>();
@@ -78,10 +76,12 @@ for (const [batch, checks] of batches) {
         const { looks, last } = known.get(id)!;
         return { looks, checksAgo: check - last };
       });
-      matchLooks(
+      const matches = matchLooks(
         seen.map(({ look }) => look),
         stones,
-      ).forEach(({ known: index, confidence }, i) => {
+      );
+      total.rightAnswered += rightAnswered(seen, matches, ids);
+      matches.forEach(({ known: index, confidence }, i) => {
         const own = seen[i]!.stone;
         // A stone that no earlier photo showed is rightly taken for none of the known.
         const right = index === null ? !known.has(own) : ids[index] === own;
@@ -108,6 +108,17 @@ for (const [batch, checks] of batches) {
   }
 }
 
+/** Stones that are right once the owner has answered every question of a check truly; each tap swaps two. */
+function rightAnswered(seen: readonly Seen[], matches: readonly LookMatch[], ids: readonly number[]): number {
+  const truth = seen.map(({ stone }) => (ids.includes(stone) ? String(stone) : null));
+  const taken = matches.map(({ known }, i) => [i, known === null ? null : String(ids[known])] as const);
+  const answered = matches.reduce<ReadonlyMap<number, string | null>>(
+    (stones, { confidence }, i) => (confidence < ACCEPTED ? swapStones(stones, i, truth[i]!) : stones),
+    new Map(taken),
+  );
+  return truth.filter((stone, i) => answered.get(i) === stone).length;
+}
+
 /** Distance to what it truly is. */
 function ownDistance(
   { stone, look }: Seen,
@@ -130,6 +141,7 @@ const share = (part: number, whole: number) => part / Math.max(1, whole);
 const rows = [
   { what: 'right among accepted', value: share(total.acceptedRight, total.accepted), target: 0.99 },
   { what: 'accepted without asking', value: share(total.accepted, total.asked), target: 0.85 },
+  { what: 'right after one question screen', value: share(total.rightAnswered, total.asked), target: 1 },
 ];
 console.log(
   `${batches.size} batches, ${total.asked} stones to know again; right by the best match ${share(total.right, total.asked).toFixed(3)}`,
