@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import type { CompareWhat } from '../../src/compare/compareBy';
 import { stoneFigure } from '../../src/compare/stoneFigure';
 import type { StoneDigest } from '../../src/history/batchDigest';
-import { favoriteLines, stoneCalled, stoneWords } from '../../src/ui/compare/stoneWords';
+import { favoriteLines, stoneWords } from '../../src/ui/compare/stoneWords';
+import { stoneTitle } from '../../src/ui/parts/stoneTitle';
 import { inventedDigest } from '../compare/inventedDigest';
 
 const words = (what: CompareWhat, said: Partial<StoneDigest> = {}) =>
@@ -33,8 +34,8 @@ it('says what became of it', () => {
 });
 
 it('calls a stone by its number or by the owner’s words', () => {
-  expect(stoneCalled(inventedDigest({ name: '3' }))).toBe('Stone 3');
-  expect(stoneCalled(inventedDigest({ name: 'the green one' }))).toBe('the green one');
+  expect(stoneTitle('3')).toBe('Stone 3');
+  expect(stoneTitle('the green one')).toBe('the green one');
 });
 
 it('leaves out of a favorite what was never read', () => {

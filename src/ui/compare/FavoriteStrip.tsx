@@ -1,8 +1,9 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import { nameInside } from '../../compare/compareWords';
 import type { StoneDigest } from '../../history/batchDigest';
+import { stoneTitle } from '../parts/stoneTitle';
 import type { OpenStone } from './stoneLinks';
-import { favoriteLines, stoneCalled } from './stoneWords';
+import { favoriteLines } from './stoneWords';
 
 interface Props {
   readonly stones: readonly StoneDigest[];
@@ -26,7 +27,7 @@ export function FavoriteStrip({ stones, batchNames, picture, onStone }: Props) {
           <li key={`${stone.batch} ${stone.stone}`}>
             <button type="button" className="favorite" onClick={() => onStone(stone.batch, stone.stone)}>
               <span className="favorite-picture">{picture(stone)}</span>
-              <strong>{stoneCalled(stone)}</strong>
+              <strong>{stoneTitle(stone.name)}</strong>
               <span className="favorite-lines">
                 <span>{batchNames.get(stone.batch)}</span>
                 <span>{nameInside(stone.material ?? '', 'material')}</span>

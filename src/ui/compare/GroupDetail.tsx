@@ -6,8 +6,9 @@ import type { GroupSummary } from '../../compare/groupSummary';
 import { sureWords } from '../../compare/groupWords';
 import { standings } from '../../compare/standings';
 import { standingWords } from '../../compare/standingWords';
+import { stoneTitle } from '../parts/stoneTitle';
 import type { OpenStone } from './stoneLinks';
-import { stoneCalled, stoneWords } from './stoneWords';
+import { stoneWords } from './stoneWords';
 
 interface Props {
   readonly id: string;
@@ -40,7 +41,7 @@ export function GroupDetail({ id, group, groups, by, what, batchNames, onStone }
               className="compare-stone"
               onClick={() => onStone(figure.stone.batch, figure.stone.stone)}
             >
-              <strong>{stoneCalled(figure.stone)}</strong>
+              <strong>{stoneTitle(figure.stone.name)}</strong>
               {by !== 'batch' && (
                 <span> of {batchNames.get(figure.stone.batch) ?? 'a batch without a name'}</span>
               )}

@@ -5,9 +5,6 @@ import { plainNumber } from '../../grading/plainNumber';
 import type { StoneDigest } from '../../history/batchDigest';
 import { ACTION_MARKS } from '../../picture/actionMarks';
 
-/** "Stone 3", or the name that the owner gave it. */
-export const stoneCalled = ({ name }: StoneDigest) => (/^\d+$/.test(name) ? `Stone ${name}` : name);
-
 /** A stone's own figure: "91 % of the ceiling (86 to 96 %), 86 gloss units". */
 export function stoneWords({ stone, value, low, high, state }: StoneFigure, what: CompareWhat): string {
   switch (what) {

@@ -1,6 +1,7 @@
 import { type FormEvent, useId, useState } from 'react';
 import type { BatchRecord } from '../../journal/records';
-import { useJournal } from '../stores';
+import { Field } from '../parts/Field';
+import { MachineSelect } from './MachineSelect';
 
 interface Props {
   readonly batch: BatchRecord;
@@ -9,9 +10,8 @@ interface Props {
 
 /** Name, machine, start and end of a batch. */
 export function BatchForm({ batch, onSay }: Props) {
-  const machines = useJournal((state) => state.machines);
   const [said, setSaid] = useState<Pick<BatchRecord, 'name' | 'machine' | 'startedOn' | 'isOver'>>(batch);
-  const ids = { name: useId(), machine: useId(), start: useId(), over: useId() };
+  const overId = useId();
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const { name, machine, startedOn, isOver } = said;
@@ -21,50 +21,32 @@ export function BatchForm({ batch, onSay }: Props) {
     <details className="said-more">
       <summary>About this batch</summary>
       <form className="said" onSubmit={submit}>
-        <div className="field">
-          <label className="field-label" htmlFor={ids.name}>
-            Name of the batch
-          </label>
+        <Field label="Name of the batch">
+          {(id) => (
+            <input
+              id={id}
+              type="text"
+              maxLength={60}
+              value={said.name}
+              onChange={(event) => setSaid({ ...said, name: event.target.value })}
+            />
+          )}
+        </Field>
+        <Field label="In coarse since">
+          {(id) => (
+            <input
+              id={id}
+              type="date"
+              required
+              value={said.startedOn}
+              onChange={(event) => setSaid({ ...said, startedOn: event.target.value })}
+            />
+          )}
+        </Field>
+        <MachineSelect machine={said.machine} onChoose={(machine) => setSaid({ ...said, machine })} />
+        <label className="tick" htmlFor={overId}>
           <input
-            id={ids.name}
-            type="text"
-            maxLength={60}
-            value={said.name}
-            onChange={(event) => setSaid({ ...said, name: event.target.value })}
-          />
-        </div>
-        <div className="field">
-          <label className="field-label" htmlFor={ids.start}>
-            In coarse since
-          </label>
-          <input
-            id={ids.start}
-            type="date"
-            required
-            value={said.startedOn}
-            onChange={(event) => setSaid({ ...said, startedOn: event.target.value })}
-          />
-        </div>
-        <div className="field">
-          <label className="field-label" htmlFor={ids.machine}>
-            Machine
-          </label>
-          <select
-            id={ids.machine}
-            value={said.machine ?? ''}
-            onChange={(event) => setSaid({ ...said, machine: event.target.value || null })}
-          >
-            <option value="">not said</option>
-            {machines.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </div>
-        <label className="tick" htmlFor={ids.over}>
-          <input
-            id={ids.over}
+            id={overId}
             type="checkbox"
             checked={said.isOver}
             onChange={(event) => setSaid({ ...said, isOver: event.target.checked })}

@@ -1,6 +1,7 @@
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import type { MachineRecord } from '../../journal/records';
 import type { Saying } from '../../state/saidAnew';
+import { Field } from '../parts/Field';
 import { useJournal } from '../stores';
 
 /** The owner's machines, and room for one more. */
@@ -37,7 +38,6 @@ function MachineForm({ onAdd }: { onAdd: (machine: Saying<MachineRecord>) => voi
   const [name, setName] = useState('');
   const [type, setType] = useState<MachineRecord['type']>('rotary');
   const [kg, setKg] = useState('');
-  const ids = { name: useId(), type: useId(), kg: useId() };
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const capacity = Number(kg);
@@ -50,46 +50,43 @@ function MachineForm({ onAdd }: { onAdd: (machine: Saying<MachineRecord>) => voi
   };
   return (
     <form className="said" onSubmit={submit}>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.name}>
-          Name
-        </label>
-        <input
-          id={ids.name}
-          type="text"
-          required
-          maxLength={60}
-          value={name}
-          onChange={(event) => setName(event.target.value)}
-        />
-      </div>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.type}>
-          Kind
-        </label>
-        <select
-          id={ids.type}
-          value={type}
-          onChange={(event) => setType(event.target.value as MachineRecord['type'])}
-        >
-          <option value="rotary">rotary barrel</option>
-          <option value="vibratory">vibratory bowl</option>
-        </select>
-      </div>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.kg}>
-          Holds, kg (may stay empty)
-        </label>
-        <input
-          id={ids.kg}
-          type="number"
-          inputMode="decimal"
-          min="0"
-          step="any"
-          value={kg}
-          onChange={(event) => setKg(event.target.value)}
-        />
-      </div>
+      <Field label="Name">
+        {(id) => (
+          <input
+            id={id}
+            type="text"
+            required
+            maxLength={60}
+            value={name}
+            onChange={(event) => setName(event.target.value)}
+          />
+        )}
+      </Field>
+      <Field label="Kind">
+        {(id) => (
+          <select
+            id={id}
+            value={type}
+            onChange={(event) => setType(event.target.value as MachineRecord['type'])}
+          >
+            <option value="rotary">rotary barrel</option>
+            <option value="vibratory">vibratory bowl</option>
+          </select>
+        )}
+      </Field>
+      <Field label="Holds, kg (may stay empty)">
+        {(id) => (
+          <input
+            id={id}
+            type="number"
+            inputMode="decimal"
+            min="0"
+            step="any"
+            value={kg}
+            onChange={(event) => setKg(event.target.value)}
+          />
+        )}
+      </Field>
       <button type="submit" className="button button-strong">
         Add
       </button>

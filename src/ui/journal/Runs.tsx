@@ -1,9 +1,11 @@
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import { STEP_FACTS, STEPS, type Step } from '../../grading/steps';
 import type { BatchRecord, RunRecord } from '../../journal/records';
 import { type Saying, saidAnew } from '../../state/saidAnew';
+import { Field } from '../parts/Field';
 import { useJournal } from '../stores';
 import { dayToday } from './dayToday';
+import { MachineSelect } from './MachineSelect';
 
 /** What the batch was run through: step, machine, charge and days. */
 export function Runs({ batch, runs }: { batch: BatchRecord; runs: readonly RunRecord[] }) {
@@ -50,19 +52,17 @@ export function Runs({ batch, runs }: { batch: BatchRecord; runs: readonly RunRe
 }
 
 function RunForm({ batch, onAdd }: { batch: BatchRecord; onAdd: (run: Saying<RunRecord>) => void }) {
-  const machines = useJournal((state) => state.machines);
   const [step, setStep] = useState<Step>('coarse');
   const [charge, setCharge] = useState<string | null>(null);
-  const [machine, setMachine] = useState(batch.machine ?? '');
+  const [machine, setMachine] = useState(batch.machine);
   const [startedOn, setStartedOn] = useState(dayToday());
-  const ids = { step: useId(), charge: useId(), machine: useId(), day: useId() };
   const usual = `${STEP_FACTS[step].grit}: ${STEP_FACTS[step].charge}`;
   const submit = (event: FormEvent) => {
     event.preventDefault();
     onAdd({
       kind: 'run',
       batch: batch.id,
-      machine: machine === '' ? null : machine,
+      machine,
       step,
       startedOn,
       endedOn: null,
@@ -71,55 +71,40 @@ function RunForm({ batch, onAdd }: { batch: BatchRecord; onAdd: (run: Saying<Run
   };
   return (
     <form className="said" onSubmit={submit}>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.step}>
-          Step
-        </label>
-        <select id={ids.step} value={step} onChange={(event) => setStep(event.target.value as Step)}>
-          {STEPS.map((one) => (
-            <option key={one} value={one}>
-              {STEP_FACTS[one].title}
-            </option>
-          ))}
-        </select>
-      </div>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.machine}>
-          Machine
-        </label>
-        <select id={ids.machine} value={machine} onChange={(event) => setMachine(event.target.value)}>
-          <option value="">not said</option>
-          {machines.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </div>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.charge}>
-          Charge (filled in: common practice)
-        </label>
-        <textarea
-          id={ids.charge}
-          rows={3}
-          maxLength={300}
-          value={charge ?? usual}
-          onChange={(event) => setCharge(event.target.value)}
-        />
-      </div>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.day}>
-          Started
-        </label>
-        <input
-          id={ids.day}
-          type="date"
-          required
-          value={startedOn}
-          onChange={(event) => setStartedOn(event.target.value)}
-        />
-      </div>
+      <Field label="Step">
+        {(id) => (
+          <select id={id} value={step} onChange={(event) => setStep(event.target.value as Step)}>
+            {STEPS.map((one) => (
+              <option key={one} value={one}>
+                {STEP_FACTS[one].title}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      <MachineSelect machine={machine} onChoose={setMachine} />
+      <Field label="Charge (filled in: common practice)">
+        {(id) => (
+          <textarea
+            id={id}
+            rows={3}
+            maxLength={300}
+            value={charge ?? usual}
+            onChange={(event) => setCharge(event.target.value)}
+          />
+        )}
+      </Field>
+      <Field label="Started">
+        {(id) => (
+          <input
+            id={id}
+            type="date"
+            required
+            value={startedOn}
+            onChange={(event) => setStartedOn(event.target.value)}
+          />
+        )}
+      </Field>
       <button type="submit" className="button button-strong">
         Add the run
       </button>

@@ -6,8 +6,8 @@ import { type UsualEnd, verdictNow } from '../../history/verdictNow';
 import type { RecordId } from '../../journal/records';
 import { ACTION_MARKS } from '../../picture/actionMarks';
 import { ActionSign } from '../parts/ActionSign';
+import { stoneTitle } from '../parts/stoneTitle';
 import { StonePicture } from './StonePicture';
-import { stoneTitle } from './stoneTitle';
 
 interface Props {
   readonly batch: RecordId;

@@ -8,13 +8,13 @@ import { verdictNow } from '../../history/verdictNow';
 import type { RecordId } from '../../journal/records';
 import { saidAnew } from '../../state/saidAnew';
 import { SaveBeforeAfter } from '../keepsake/SaveBeforeAfter';
+import { stoneTitle } from '../parts/stoneTitle';
 import { VerdictPart } from '../stone/VerdictPart';
 import { useJournal } from '../stores';
 import { BeforeAfter } from './BeforeAfter';
 import { outlookNote } from './outlookNote';
 import { StoneCheckRow } from './StoneCheckRow';
 import { StoneForm } from './StoneForm';
-import { stoneTitle } from './stoneTitle';
 import { Timeline } from './Timeline';
 import { useHistory } from './useHistory';
 

@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import type { Step } from '../../grading/steps';
 import type { RecordId } from '../../journal/records';
 import { dayToday } from '../journal/dayToday';
+import { Field } from '../parts/Field';
 import { useJournal } from '../stores';
 
 /** Where a check is to be kept. */
@@ -45,45 +46,43 @@ interface Props {
 /** The batch that a check belongs to: one that is there or a new one. */
 export function BatchChoice({ chosen: { batch, name, faceOf, sideOf }, onChoose }: Props) {
   const batches = useJournal((state) => state.batches);
-  const ids = { batch: useId(), name: useId(), side: useId() };
+  const sideId = useId();
   return (
     <>
-      <div className="field">
-        <label className="field-label" htmlFor={ids.batch}>
-          Batch
-        </label>
-        <select
-          id={ids.batch}
-          value={batch ?? NEW}
-          onChange={({ target }) => onChoose({ batch: target.value === NEW ? null : target.value })}
-        >
-          {batches.map((known) => (
-            <option key={known.batch} value={known.batch}>
-              {known.name}
-            </option>
-          ))}
-          <option value={NEW}>A new batch</option>
-        </select>
-      </div>
+      <Field label="Batch">
+        {(id) => (
+          <select
+            id={id}
+            value={batch ?? NEW}
+            onChange={({ target }) => onChoose({ batch: target.value === NEW ? null : target.value })}
+          >
+            {batches.map((known) => (
+              <option key={known.batch} value={known.batch}>
+                {known.name}
+              </option>
+            ))}
+            <option value={NEW}>A new batch</option>
+          </select>
+        )}
+      </Field>
       {batch === null && (
-        <div className="field">
-          <label className="field-label" htmlFor={ids.name}>
-            Its name
-          </label>
-          <input
-            id={ids.name}
-            type="text"
-            value={name}
-            maxLength={60}
-            placeholder={`Batch of ${dayToday()}`}
-            onChange={({ target }) => onChoose({ name: target.value })}
-          />
-        </div>
+        <Field label="Its name">
+          {(id) => (
+            <input
+              id={id}
+              type="text"
+              value={name}
+              maxLength={60}
+              placeholder={`Batch of ${dayToday()}`}
+              onChange={({ target }) => onChoose({ name: target.value })}
+            />
+          )}
+        </Field>
       )}
       {sideOf !== null && (
-        <label className="tick" htmlFor={ids.side}>
+        <label className="tick" htmlFor={sideId}>
           <input
-            id={ids.side}
+            id={sideId}
             type="checkbox"
             checked={faceOf !== null}
             onChange={({ target }) => onChoose({ isOtherSide: target.checked })}

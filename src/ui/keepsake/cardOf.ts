@@ -5,7 +5,7 @@ import type { Face, StoneCheck, StoneHistory } from '../../history/batchHistory'
 import { checkGrade } from '../../history/checkGrade';
 import type { BeforeAfter, CardMoment } from '../../picture/beforeAfterCard';
 import { bestTurn } from '../../picture/bestTurn';
-import { stoneTitle } from '../journal/stoneTitle';
+import { stoneTitle } from '../parts/stoneTitle';
 
 /** What the card says, and the photographs that go into it, the earlier one first. */
 export interface CardWithFaces {

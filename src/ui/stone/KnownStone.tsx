@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import { ACTION_MARKS, ACTION_ORDER } from '../../picture/actionMarks';
-import { stoneTitle } from '../journal/stoneTitle';
 import { ActionSign } from '../parts/ActionSign';
+import { stoneTitle } from '../parts/stoneTitle';
 import { useCurrentPhoto, useJournal, useMinded } from '../stores';
 
 /** Which stone of its batch this is, once the check is kept, and what the owner does with it: one tap to disagree. */

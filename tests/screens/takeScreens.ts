@@ -1,0 +1,101 @@
+/**
+ * Photographs every screen of the app at phone and desktop width, light and dark, into a folder:
+ * `npm run screens -- FOLDER`. The journal is the example year's. Look at them after every change of a screen.
+ */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page } from 'playwright';
+import sharp from 'sharp';
+import { openPage } from '../helpers/openPage';
+import { serveBuilt } from '../helpers/serveBuilt';
+
+const SIZES = [
+  { name: 'phone', width: 390, height: 844 },
+  { name: 'desktop', width: 1440, height: 900 },
+] as const;
+
+/** How to get to each screen from the one before it. */
+const SCREENS: readonly { readonly name: string; readonly reach: (page: Page) => Promise<unknown> }[] = [
+  {
+    name: 'journal',
+    reach: async (page) => {
+      await page.getByRole('link', { name: 'Journal', exact: true }).click();
+      await page.locator('.batch').first().waitFor();
+    },
+  },
+  {
+    name: 'batch',
+    reach: async (page) => {
+      await page.locator('.batch').first().click();
+      await page.locator('.stone-row').first().waitFor();
+    },
+  },
+  {
+    name: 'stone',
+    reach: async (page) => {
+      await page.locator('.stone-row-name a').first().click();
+      await page.locator('.timeline-strip').first().waitFor();
+    },
+  },
+  { name: 'compare', reach: (page) => goTo(page, 'compare', '.compare') },
+  { name: 'plan', reach: (page) => goTo(page, 'plan', '.plan') },
+  { name: 'help', reach: (page) => goTo(page, 'help', '.help') },
+  {
+    name: 'tray',
+    reach: async (page) => {
+      await goTo(page, '', '.sorting-picture svg');
+      await page.locator('.token').first().waitFor();
+    },
+  },
+  {
+    name: 'stone-detail',
+    reach: async (page) => {
+      await page.locator('.token').first().click();
+      await page.locator('.detail').waitFor();
+    },
+  },
+  {
+    name: 'setup',
+    reach: async (page) => {
+      await page.getByRole('button', { name: 'Close', exact: true }).click();
+      await page.getByRole('button', { name: 'Setup' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+  },
+];
+
+async function goTo(page: Page, place: string, selector: string): Promise<void> {
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, `/${place}`);
+  await page.locator(selector).first().waitFor({ timeout: 200_000 });
+}
+
+const [folder] = process.argv.slice(2);
+if (!folder) {
+  console.error('Name the folder to write them to: npm run screens -- FOLDER');
+  process.exit(2);
+}
+await mkdir(folder, { recursive: true });
+const served = await serveBuilt('src');
+for (const { name: size, ...viewport } of SIZES) {
+  const watched = await openPage(`${served.url}?example#/`, { viewport, reducedMotion: 'reduce' });
+  const { page } = watched;
+  await page.getByRole('button', { name: 'Understood' }).click();
+  for (const { name, reach } of SCREENS) {
+    await reach(page);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      await page.waitForTimeout(600);
+      const picture = await page.screenshot();
+      await writeFile(
+        join(folder, `${name}-${size}-${colorScheme}.webp`),
+        await sharp(picture).webp({ quality: 82 }).toBuffer(),
+      );
+    }
+  }
+  if (watched.errors.length > 0) throw new Error(watched.errors.join('\n'));
+  await watched.close();
+  console.log(`${size}: ${SCREENS.length} screens, light and dark`);
+}
+await served.close();
