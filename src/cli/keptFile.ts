@@ -2,13 +2,9 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import sharp, { type Sharp } from 'sharp';
 import { photoFormat } from '../image/photoFormat';
+import { KEPT } from '../journal/keptSize';
 import type { KeptPhoto } from '../journal/openJournal';
 import { decodeHeic } from '../vision/decodeHeic';
-
-/** Longest side of what a journal keeps of a photo, and of its thumbnail, pixels; the same as on the page. */
-const PHOTO_PX = 2000;
-const THUMBNAIL_PX = 320;
-const QUALITY = 86;
 
 /**
  * A photo file at the size that a journal keeps, with its thumbnail, under the SHA-256 of the original.
@@ -19,7 +15,7 @@ export async function keptFile(path: string): Promise<KeptPhoto> {
   const bytes = await readFile(path);
   const key = createHash('sha256').update(bytes).digest('hex');
   const upright = await openUpright(bytes);
-  const [photo, thumbnail] = [await jpegOf(upright, PHOTO_PX), await jpegOf(upright, THUMBNAIL_PX)];
+  const [photo, thumbnail] = [await jpegOf(upright, KEPT.photoPx), await jpegOf(upright, KEPT.thumbnailPx)];
   return { key, photo, thumbnail };
 }
 
@@ -31,6 +27,11 @@ async function openUpright(bytes: Buffer): Promise<Sharp> {
 
 async function jpegOf(upright: Sharp, longestPx: number): Promise<Blob> {
   const box = { width: longestPx, height: longestPx, fit: 'inside', withoutEnlargement: true } as const;
-  const jpeg = await upright.clone().resize(box).toColorspace('srgb').jpeg({ quality: QUALITY }).toBuffer();
+  const jpeg = await upright
+    .clone()
+    .resize(box)
+    .toColorspace('srgb')
+    .jpeg({ quality: 100 * KEPT.quality })
+    .toBuffer();
   return new Blob([new Uint8Array(jpeg)], { type: 'image/jpeg' });
 }

@@ -2,7 +2,7 @@ import type { Finish } from '../grading/finish';
 import type { MaterialName } from '../grading/materials';
 import type { Action } from '../grading/opinion';
 import type { Step } from '../grading/steps';
-import type { CheckRecord, Day, RecordId } from '../journal/records';
+import type { Day, RecordId } from '../journal/records';
 import { adviceAt } from './adviceAt';
 import {
   type BatchHistory,
@@ -12,6 +12,7 @@ import {
   type StoneHistory,
 } from './batchHistory';
 import { checkGrade } from './checkGrade';
+import { countedActions } from './countedActions';
 import { daysBetween } from './daysBetween';
 
 /** What is compared of a stone, without its checks. */
@@ -89,12 +90,6 @@ export function batchDigest(records: BatchRecords): BatchDigest {
     },
     stones: history.stones.flatMap((stone) => stoneDigest(history, stone)),
   };
-}
-
-function countedActions({ stones }: CheckRecord): Partial<Record<Action, number>> {
-  const counts: Partial<Record<Action, number>> = {};
-  for (const { action } of stones) counts[action] = (counts[action] ?? 0) + 1;
-  return counts;
 }
 
 function stoneDigest({ batch }: BatchHistory, { stone, checks }: StoneHistory): StoneDigest[] {

@@ -21,3 +21,11 @@ export function usualEnds(batches: readonly BatchDigest[]): Map<MaterialName, Us
       }),
   );
 }
+
+/** Where stones of a material end; null for an unknown one, and with too few. */
+export function usualEndOf(
+  ends: ReadonlyMap<MaterialName, UsualEnd>,
+  material: MaterialName | null,
+): UsualEnd | null {
+  return material === null ? null : (ends.get(material) ?? null);
+}

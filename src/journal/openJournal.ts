@@ -28,6 +28,7 @@ export interface Journal {
   /** One for each batch, in no order. */
   readonly digests: () => Promise<BatchDigest[]>;
   readonly photo: (key: string) => Promise<KeptPhoto | null>;
+  readonly recordIds: () => Promise<string[]>;
   readonly photoKeys: () => Promise<string[]>;
   readonly close: () => void;
 }
@@ -63,7 +64,7 @@ export async function openJournal(name = 'glintgrade journal'): Promise<Journal>
           added,
         );
         await records.bulkPut(merged);
-        for (const batch of batchesOf(merged)) await digest({ records, digests }, batch);
+        await digestAll({ records, digests }, merged);
       }),
     all: () => records.orderBy('id').toArray(),
     ofKind: async <K extends RecordKind>(kind: K) =>
@@ -71,6 +72,7 @@ export async function openJournal(name = 'glintgrade journal'): Promise<Journal>
     batch: (batch) => batchRecords(records, batch),
     digests: () => digests.toArray(),
     photo: async (key) => (await photos.get(key)) ?? null,
+    recordIds: () => records.toCollection().primaryKeys(),
     photoKeys: async () => (await photos.toCollection().primaryKeys()).sort(),
     close: () => db.close(),
   };
@@ -91,7 +93,7 @@ async function upgradeAll(transaction: Transaction): Promise<void> {
   const old = (await records.toArray()) as unknown as AnyRecord[];
   const upgraded = upgradeRecords(old, RECORDS_VERSION - 1);
   await records.bulkPut(upgraded);
-  for (const batch of batchesOf(upgraded)) await digest({ records, digests }, batch);
+  await digestAll({ records, digests }, upgraded);
 }
 
 /** Batches that records belong to. */
@@ -104,22 +106,35 @@ function batchesOf(records: readonly JournalRecord[]): Set<RecordId> {
   );
 }
 
-async function digest({ records, digests }: Omit<Tables, 'photos'>, batch: RecordId): Promise<void> {
-  const found = await batchRecords(records, batch);
-  if (found) await digests.put(batchDigest(found));
+/** Makes the digests of all batches anew that records belong to. */
+async function digestAll(
+  { records, digests }: Omit<Tables, 'photos'>,
+  changed: readonly JournalRecord[],
+): Promise<void> {
+  const touched = batchesOf(changed);
+  for (const batch of await batchesIn(records)) {
+    if (touched.has(batch.id)) await digests.put(batchDigest(await recordsOf(records, batch)));
+  }
+}
+
+/** Every batch as it was last said. */
+async function batchesIn(records: Tables['records']): Promise<BatchRecord[]> {
+  return currentRecords((await records.where('kind').equals('batch').toArray()) as BatchRecord[]);
 }
 
 async function batchRecords(records: Tables['records'], batch: RecordId): Promise<BatchRecords | null> {
-  const all = await records.where('kind').equals('batch').toArray();
-  const own = currentRecords(all as BatchRecord[]).find(({ id }) => id === batch);
-  if (!own) return null;
+  const own = (await batchesIn(records)).find(({ id }) => id === batch);
+  return own ? recordsOf(records, own) : null;
+}
+
+async function recordsOf(records: Tables['records'], batch: BatchRecord): Promise<BatchRecords> {
   const ofKind = async <K extends OfBatch>(kind: K) =>
     (await records
       .where('[batch+kind+id]')
-      .between([batch, kind, Dexie.minKey], [batch, kind, Dexie.maxKey])
+      .between([batch.id, kind, Dexie.minKey], [batch.id, kind, Dexie.maxKey])
       .toArray()) as unknown as OfKind<K>[];
   return {
-    batch: own,
+    batch,
     runs: await ofKind('run'),
     stones: await ofKind('stone'),
     checks: await ofKind('check'),

@@ -29,7 +29,7 @@ export async function bundleOf(journal: Journal): Promise<Blob> {
 export async function takeInBundle(journal: Journal, file: Blob): Promise<TakenIn> {
   const { readBundle } = await import('../bundle/readBundle');
   const { records, photos } = await readBundle(file);
-  const known = new Set((await journal.all()).map(({ id }) => id));
+  const known = new Set(await journal.recordIds());
   await journal.add(records, photos);
   return {
     records: records.length,

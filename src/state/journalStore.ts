@@ -27,12 +27,12 @@ export interface JournalState {
   readonly edition: number;
   /** What went wrong last; null when nothing did. */
   readonly trouble: string | null;
-  /** Which of a batch's stones lie in a photo; all are new to a new batch, null. */
+  /** Which of a batch's stones lie in a photo; all are new to a new batch, null. @returns Null when the journal could not be read. */
   readonly propose: (
     graded: GradedPhoto,
     batch: RecordId | null,
     faceOf: RecordId | null,
-  ) => Promise<Proposal[]>;
+  ) => Promise<Proposal[] | null>;
   /** @returns Whether it was kept; if not, `trouble` says why. */
   readonly keep: (photoId: number, check: CheckToKeep) => Promise<boolean>;
   /** Says anew which stones lie in a kept photo. */
@@ -49,6 +49,8 @@ export interface JournalState {
 
 const REFUSED =
   'This browser keeps no journal here: storage is forbidden, as in a private window. Checks are measured, but not remembered.';
+const UNREADABLE =
+  'The journal could not be read just now. Open the page again and keep the check then; nothing is lost.';
 const FULL =
   'It could not be kept: the storage may be full. Free some space and try again; nothing kept before is lost.';
 
@@ -89,9 +91,14 @@ export function createJournalStore(
       opened,
       historyOf,
       propose: async ({ report }, batch, faceOf) => {
-        const history = batch === null ? null : await historyOf(batch);
-        const seen = report.stones.map(({ id, look }) => ({ place: id, look }));
-        return proposeStones(seen, history ?? { checks: [], stones: [] }, faceOf);
+        try {
+          const history = batch === null ? null : await historyOf(batch);
+          const seen = report.stones.map(({ id, look }) => ({ place: id, look }));
+          return proposeStones(seen, history ?? { checks: [], stones: [] }, faceOf);
+        } catch {
+          set({ trouble: UNREADABLE });
+          return null;
+        }
       },
       keep: async (photoId, check) => {
         const kept = await attempt(async (journal) => {

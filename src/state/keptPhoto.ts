@@ -1,9 +1,5 @@
+import { KEPT } from '../journal/keptSize';
 import type { KeptPhoto } from '../journal/openJournal';
-
-/** Longest side of what the journal keeps of a photo, and of its thumbnail, pixels. */
-const PHOTO_PX = 2000;
-const THUMBNAIL_PX = 320;
-const QUALITY = 0.86;
 
 /**
  * A photo at the size the journal keeps, with its thumbnail, under the SHA-256 of the original.
@@ -15,7 +11,7 @@ export async function keptPhoto(file: Blob, picture: Blob = file): Promise<KeptP
   const key = [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   const bitmap = await createImageBitmap(picture);
   try {
-    const [photo, thumbnail] = [await jpegOf(bitmap, PHOTO_PX), await jpegOf(bitmap, THUMBNAIL_PX)];
+    const [photo, thumbnail] = [await jpegOf(bitmap, KEPT.photoPx), await jpegOf(bitmap, KEPT.thumbnailPx)];
     return { key, photo, thumbnail };
   } finally {
     bitmap.close();
@@ -28,5 +24,5 @@ async function jpegOf(bitmap: ImageBitmap, longestPx: number): Promise<Blob> {
   const context = canvas.getContext('2d');
   if (!context) throw new Error('This browser draws no pictures off the screen.');
   context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
-  return canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY });
+  return canvas.convertToBlob({ type: 'image/jpeg', quality: KEPT.quality });
 }

@@ -1,7 +1,7 @@
 import type { Action } from '../grading/opinion';
 import type { Verdict } from '../grading/verdict';
 import { type BatchHistory, placeKey } from '../history/batchHistory';
-import type { usualEnds } from '../history/usualEnds';
+import { usualEndOf, type usualEnds } from '../history/usualEnds';
 import { verdictNow } from '../history/verdictNow';
 import type { RecordId } from '../journal/records';
 import type { GradedPhoto } from './gradePhoto';
@@ -36,7 +36,7 @@ export function mindedVerdicts(
       );
       if (!history || !upToNow || upToNow.length === 0) return [];
       const { id, name, material } = history.stone;
-      const usualEnd = material === null ? null : (ends.get(material) ?? null);
+      const usualEnd = usualEndOf(ends, material);
       const verdict = verdictNow(upToNow, material, usualEnd);
       const seen = { stone: id, name, checkCount: upToNow.length, photoAction: action };
       const { decision } = upToNow.at(-1)!;

@@ -1,5 +1,5 @@
-import type { Action } from '../../grading/opinion';
 import type { BatchHistory } from '../../history/batchHistory';
+import { countedActions } from '../../history/countedActions';
 import { STEP_WORDS } from '../setup/stepWords';
 import { ActionCounts } from './ActionCounts';
 import { NameStones } from './NameStones';
@@ -10,8 +10,6 @@ export function CheckList({ history }: { history: BatchHistory }) {
   return (
     <ol className="checks">
       {history.checks.toReversed().map(({ check, photos }) => {
-        const counts: Partial<Record<Action, number>> = {};
-        for (const { action } of check.stones) counts[action] = (counts[action] ?? 0) + 1;
         return (
           <li key={check.id} className="check">
             {check.photo !== null && <Thumbnail photo={check.photo} day={check.day} />}
@@ -21,7 +19,7 @@ export function CheckList({ history }: { history: BatchHistory }) {
                 {check.stones.length === 1 ? 'stone' : 'stones'}
                 {photos.length > 1 && `, ${photos.length} sides`}
               </p>
-              <ActionCounts counts={counts} />
+              <ActionCounts counts={countedActions(check)} />
               {photos.map((photo) => (
                 <NameStones key={photo.id} history={history} photo={photo} />
               ))}

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import type { MaterialName } from '../../grading/materials';
 import type { StoneHistory } from '../../history/batchHistory';
 import { stoneOutlook } from '../../history/stoneOutlook';
+import { usualEndOf } from '../../history/usualEnds';
 import { type UsualEnd, verdictNow } from '../../history/verdictNow';
 import type { RecordId } from '../../journal/records';
 import { ACTION_MARKS } from '../../picture/actionMarks';
@@ -19,7 +20,7 @@ interface Props {
 export function StoneRow({ batch, history, ends }: Props) {
   const { stone, checks } = history;
   const last = checks.at(-1)!;
-  const usualEnd = stone.material === null ? null : (ends.get(stone.material) ?? null);
+  const usualEnd = usualEndOf(ends, stone.material);
   const { action } = verdictNow(checks, stone.material, usualEnd);
   const outlook = stoneOutlook(checks);
   const note = outlook && outlook.kind === 'clears' && action !== 'set-aside' ? outlook.sentence : '';

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import type { StoneHistory } from '../../history/batchHistory';
 import { glossProgress } from '../../history/glossProgress';
 import { stoneOutlook } from '../../history/stoneOutlook';
-import { usualEnds } from '../../history/usualEnds';
+import { usualEndOf, usualEnds } from '../../history/usualEnds';
 import { verdictNow } from '../../history/verdictNow';
 import type { RecordId } from '../../journal/records';
 import { saidAnew } from '../../state/saidAnew';
@@ -45,7 +45,7 @@ function Stone({ history, batchName, next }: Props) {
   const { batches, say } = useJournal((state) => state);
   const { stone, checks } = history;
   const ends = useMemo(() => usualEnds(batches), [batches]);
-  const usualEnd = stone.material === null ? null : (ends.get(stone.material) ?? null);
+  const usualEnd = usualEndOf(ends, stone.material);
   const verdict = useMemo(
     () => verdictNow(checks, stone.material, usualEnd),
     [checks, stone.material, usualEnd],

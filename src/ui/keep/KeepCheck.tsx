@@ -40,7 +40,8 @@ export function KeepCheck({ photo, graded, bitmap }: Props) {
     event.preventDefault();
     setBusy(true);
     const proposals = await propose(graded, batch, faceOf);
-    if (proposals.some(({ isUnsure }) => isUnsure)) setAsked(proposals);
+    if (proposals === null) setBusy(false);
+    else if (proposals.some(({ isUnsure }) => isUnsure)) setAsked(proposals);
     else await keepAs(proposals);
   };
 
