@@ -20,6 +20,8 @@ const { module: plugins } = await runnerImport(
 );
 const target = resolve(repository, file);
 process.argv = [node, target, ...rest];
+// For what is run to start other files the same way.
+process.env.GLINTGRADE_RUN = fileURLToPath(import.meta.url);
 // npm starts scripts at the top of the repository; paths on the command line are meant from where npm was called.
 const { INIT_CWD: calledFrom, npm_lifecycle_script: script } = process.env;
 if (calledFrom && script?.includes('run.mjs')) process.chdir(calledFrom);

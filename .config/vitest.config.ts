@@ -65,6 +65,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.browser.test.{ts,tsx}'],
+          setupFiles: `${repository}tests/helpers/ownServerOnly.ts`,
           testTimeout: 120_000,
           browser: {
             enabled: true,

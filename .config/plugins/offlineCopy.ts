@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from '
 import { join, sep } from 'node:path';
 import { build, type HtmlTagDescriptor, type Plugin } from 'vite';
 import type { ProgramFiles } from '../../src/offline/programFiles.ts';
-import { ISOLATION_HEADERS } from './contentSecurity.ts';
+import { PAGE_HEADERS } from './contentSecurity.ts';
 
 const WORKER = 'serviceWorker.js';
 /** Files under a name of their content. */
@@ -60,7 +60,7 @@ export function programFiles(folder: string): ProgramFiles {
     lasting: lasting.filter((name) => !LATER.test(name)),
     changing: names.filter((name) => !LASTING.test(name)).map((name) => (name === 'index.html' ? '' : name)),
     later: lasting.filter((name) => LATER.test(name)),
-    headers: ISOLATION_HEADERS,
+    headers: PAGE_HEADERS,
   };
 }
 

@@ -11,11 +11,12 @@ import { gradeFile } from '../../src/cli/gradeFile';
 import { keptFile } from '../../src/cli/keptFile';
 import { momentOf } from '../../src/cli/photosByMoment';
 import type { MaterialName } from '../../src/grading/materials';
-import { STEP_FACTS, type Step } from '../../src/grading/steps';
+import type { Step } from '../../src/grading/steps';
 import { type BatchRecords, batchHistory } from '../../src/history/batchHistory';
 import type { KeptPhoto } from '../../src/journal/openJournal';
 import { recordId } from '../../src/journal/recordId';
 import type { JournalRecord, MachineRecord, RunRecord, StoneRecord } from '../../src/journal/records';
+import { verdicts } from '../../src/texts/english/verdicts';
 import { openEngines } from '../../src/vision/openEngines';
 
 const STEPS_OF_CHECKS: readonly Step[] = [
@@ -90,10 +91,14 @@ function said(stone: StoneRecord, records: BatchRecords): StoneRecord {
 function runsOf({ batch, checks }: BatchRecords): RunRecord[] {
   return checks.map((check, k) => {
     const startedOn = k === 0 ? '2025-10-04' : checks[k - 1]!.day;
-    const { grit, charge } = STEP_FACTS[check.step];
     const machine = check.step === 'coarse' ? barrel.id : bowl.id;
     const about = { batch: batch.id, machine, step: check.step, startedOn, endedOn: check.day };
-    return { kind: 'run', id: recordId(), ...about, charge: `${grit}: ${charge}` };
+    return {
+      kind: 'run',
+      id: recordId(),
+      ...about,
+      charge: `${verdicts.grits[check.step]}: ${verdicts.charges[check.step]}`,
+    };
   });
 }
 

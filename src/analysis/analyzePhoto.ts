@@ -7,14 +7,14 @@ import { lampSeenFrom, type SeenLamp } from '../measure/lampSeenFrom';
 import { inViewFrame, viewDirection } from '../measure/viewDirection';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { combine, normalize, type Vector } from '../optics/vector';
-import type { Engines } from '../vision/openEngines';
 import { ballChecks } from './ballChecks';
+import { doubted, doubtWarnings } from './doubts';
 import { type HeldRig, holdRig } from './holdRig';
-import { locateTray } from './locateTray';
+import { locateTray, type Tray } from './locateTray';
 import { lookOfStone } from './lookOfStone';
 import { loosenBound } from './loosenBound';
 import { mirrorsSecondLight } from './mirrorsSecondLight';
-import type { AnalysisOptions, Watch } from './options';
+import type { AnalysisEngines, AnalysisOptions, Watch } from './options';
 import { photoChecks } from './photoChecks';
 import { readScene } from './readScene';
 import type { HighlightReport, PhotoReport, PixelPoint, Rig, StoneReport } from './report';
@@ -22,9 +22,10 @@ import { isFault, laySecondLamp, type SecondLamp } from './secondLamp';
 import { skinReport } from './skinReport';
 import { type StoneCrop, stoneCrop } from './stoneCrop';
 import { stoneFlaws } from './stoneFlaws';
-import { stoneGloss } from './stoneGloss';
+import { type StoneGloss, stoneGloss } from './stoneGloss';
 import type { StoneShape } from './stoneShape';
 import { toneSd } from './toneSd';
+import { unlikeStones } from './unlikeStones';
 import { widenGloss } from './widenGloss';
 
 /**
@@ -32,7 +33,7 @@ import { widenGloss } from './widenGloss';
  *
  * @param photo - The upright photo.
  * @param options - Ball or rig.
- * @param engines - OpenCV and the flaw network.
+ * @param engines - OpenCV and the flaw network, and what reads stones beside each other.
  * @param watch - Told about progress; what it throws stops the analysis.
  * @param lampMoved - The same tray photographed with the lamp elsewhere; null for none.
  * @returns Everything measured, independent of step and material.
@@ -41,7 +42,7 @@ import { widenGloss } from './widenGloss';
 export async function analyzePhoto(
   photo: Photo,
   options: AnalysisOptions,
-  engines: Engines,
+  engines: AnalysisEngines,
   watch: Watch,
   lampMoved: Photo | null = null,
 ): Promise<PhotoReport> {
@@ -60,15 +61,24 @@ export async function analyzePhoto(
   const light = reading && ballChecks(photo, reading);
   const secondLights = (light?.secondLights ?? []).map(({ direction }) => direction);
   const scene: Scene = { photo, held, rig, engines, ballAt, lampShare, secondLights, second };
+  const { widthPx, heightPx } = photo;
+  await watch('highlights', 0, { widthPx, heightPx, outlines: shaped.map(({ shape }) => shape.outline) });
   const stones: StoneReport[] = [];
-  for (const [i, { shape, cutOff }] of shaped.entries()) {
+  for (const [i, begun] of begunAhead(scene, shaped)) {
     await watch('highlights', i / shaped.length);
-    stones.push(await measureStone(scene, shape, cutOff, i + 1));
+    stones.push(await measureStone(scene, begun, i + 1));
   }
   await watch('flaws', 1);
+  const unlike = held.isMoved ? stones.map(() => null) : unlikeStones(cv, { small, tray, rig, scene: seen });
+  const warnings = [
+    ...held.warnings,
+    ...(other && isFault(other) ? [warning(other)] : []),
+    ...photoChecks({ photo, small, reading, light, rig, stones }),
+    ...doubtWarnings({ own, scene: seen, reading, stones, unlike }),
+  ];
   return {
-    widthPx: photo.widthPx,
-    heightPx: photo.heightPx,
+    widthPx,
+    heightPx,
     mmPerPx: rig.mmPerPx,
     ball: reading?.ball ?? null,
     light: rig.light,
@@ -76,12 +86,8 @@ export async function analyzePhoto(
     rigCheck: held.check,
     ...(secondLights.length > 0 ? { secondLights } : {}),
     ...(second ? { lampMoved: { inBoth: second.inBoth, turnDeg: second.turnDeg } } : {}),
-    warnings: [
-      ...held.warnings,
-      ...(other && isFault(other) ? [warning(other)] : []),
-      ...photoChecks({ photo, small, reading, light, rig, stones }),
-    ],
-    stones,
+    warnings,
+    stones: doubted(stones, unlike, warnings),
   };
 }
 
@@ -92,7 +98,7 @@ interface Scene {
   readonly photo: Photo;
   readonly held: HeldRig;
   readonly rig: Rig;
-  readonly engines: Engines;
+  readonly engines: AnalysisEngines;
   /** Where the ball lies, or lay when the rig was read; null when nobody knows. */
   readonly ballAt: PixelPoint | null;
   /** Share of the tray's light that comes from the lamp. */
@@ -102,17 +108,43 @@ interface Scene {
   readonly second: SecondLamp | null;
 }
 
-async function measureStone(
-  scene: Scene,
-  shape: StoneShape,
-  cutOff: boolean,
-  id: number,
-): Promise<StoneReport> {
-  const { photo, held, rig, engines, lampShare } = scene;
+/** A stone cut out, and its gloss, which may be read elsewhere meanwhile. */
+interface BegunStone {
+  readonly shape: StoneShape;
+  readonly cutOff: boolean;
+  readonly crop: StoneCrop;
+  readonly view: Vector;
+  readonly light: HighlightLight;
+  readonly read: () => Promise<StoneGloss>;
+}
+
+/** The stones one by one, with as many after each begun as can be read beside it. */
+function* begunAhead(scene: Scene, shaped: Tray['stones']): Generator<readonly [number, BegunStone]> {
+  const { glossLanes } = scene.engines;
+  const begun: BegunStone[] = [];
+  for (const i of shaped.keys()) {
+    for (const next of shaped.slice(i + begun.length, i + 1 + (glossLanes?.ahead ?? 0))) {
+      begun.push(beginStone(scene, next));
+    }
+    yield [i, begun.shift()!];
+  }
+}
+
+function beginStone(scene: Scene, { shape, cutOff }: Tray['stones'][number]): BegunStone {
+  const { photo, held, rig, engines } = scene;
   const crop = stoneCrop(photo, shape.outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
   const view = viewDirection(photo, shape.center[0], shape.center[1]);
   const light = highlightLight(rig, lampOver(scene, shape.center, view), crop, view);
-  const read = held.isMoved ? WITHHELD : stoneGloss(crop, light);
+  const begun = { shape, cutOff, crop, view, light };
+  if (held.isMoved) return { ...begun, read: async () => WITHHELD };
+  const elsewhere = engines.glossLanes?.read(crop, light);
+  return { ...begun, read: async () => elsewhere ?? stoneGloss(crop, light) };
+}
+
+async function measureStone(scene: Scene, begun: BegunStone, id: number): Promise<StoneReport> {
+  const { photo, held, rig, engines, lampShare } = scene;
+  const { shape, cutOff, crop, view, light } = begun;
+  const read = await begun.read();
   const halves = scene.secondLights.map((direction) => halfTo(direction, view));
   const isOther = read.highlight !== null && mirrorsSecondLight(crop, read.highlight, light.half, halves);
   const { highlight: found, bound, skin } = isOther ? WITHHELD : read;

@@ -1,8 +1,7 @@
 import type { Photo } from '../image/photo';
-import type { Engines } from '../vision/openEngines';
 import { analyzePhoto } from './analyzePhoto';
 import { mergeExposures } from './mergeExposures';
-import type { AnalysisOptions, Watch } from './options';
+import type { AnalysisEngines, AnalysisOptions, Watch } from './options';
 import type { PhotoReport } from './report';
 
 /**
@@ -10,7 +9,7 @@ import type { PhotoReport } from './report';
  *
  * @param shots - The photo at hand first: places in the report are counted in its pixels.
  * @param options - Ball or rig.
- * @param engines - OpenCV and the flaw network.
+ * @param engines - OpenCV and the flaw network, and what reads stones beside each other.
  * @param watch - Told about progress; what it throws stops the analysis.
  * @param lampMoved - The same tray photographed with the lamp elsewhere; null for none.
  * @throws Refusal as `mergeExposures` and `analyzePhoto` do.
@@ -18,7 +17,7 @@ import type { PhotoReport } from './report';
 export async function analyzeShots(
   shots: readonly [Photo, ...Photo[]],
   options: AnalysisOptions,
-  engines: Engines,
+  engines: AnalysisEngines,
   watch: Watch,
   lampMoved: Photo | null = null,
 ): Promise<PhotoReport> {

@@ -27,6 +27,11 @@ const SHADOW_SHARE = 0.8;
 /** Of a stone at least this share is clearly not tray. */
 const STONE_SHARE = 0.2;
 
+/** What runs along the ball with this share of its outline is light that the ball throws on the tray; a stone touches it in a spot. */
+const MOST_ALONG_BALL = 0.25;
+/** How near that is, share of the ball's radius. */
+const AT_BALL = 0.12;
+
 /** A stone's mask and where in the picture it lies. */
 export interface StonePiece extends BoxedMask {
   /** The whole picture in which it was found: RGB in linear light. */
@@ -68,6 +73,7 @@ export function findStones(
     .filter(({ mask }) => countInside(mask) >= leastPx)
     .map((piece) => ({ ...piece, picture: small }))
     .filter((piece) => hasOutline(piece, edges, grain))
+    .filter((piece) => ball === null || shareAlong(piece, ball) < MOST_ALONG_BALL)
     .filter((piece) => shareIn(piece, shaded) < SHADOW_SHARE && shareIn(piece, area) > STONE_SHARE);
 }
 
@@ -91,12 +97,23 @@ function shareIn({ box, mask }: BoxedMask, other: Mask): number {
 }
 
 /** A stone ends at an edge nearly all around; a stain or a patch of colored light fades away. */
-function hasOutline({ box, mask }: StonePiece, edges: Raster, grain: number): boolean {
+function hasOutline(piece: StonePiece, edges: Raster, grain: number): boolean {
   const clear = CLEAR_EDGE * grain;
+  return shareOfRim(piece, (row, column) => strongestNear(edges, row, column) > clear) >= LEAST_OUTLINE;
+}
+
+/** Share of a piece's outline that runs along the ball. */
+function shareAlong(piece: StonePiece, { row, column, radiusPx }: Circle): number {
+  const near = Math.max(2, AT_BALL * radiusPx);
+  return shareOfRim(piece, (y, x) => Math.abs(Math.hypot(y - row, x - column) - radiusPx) <= near);
+}
+
+/** Share of the pixels on a piece's rim of which something holds, by their place in the whole picture. */
+function shareOfRim({ box, mask }: StonePiece, holds: (row: number, column: number) => boolean): number {
   const isInside = (y: number, x: number) =>
     y >= 0 && x >= 0 && y < mask.height && x < mask.width && mask.data[y * mask.width + x] === 1;
   let rim = 0;
-  let onEdge = 0;
+  let held = 0;
   for (let y = 0; y < mask.height; y++) {
     for (let x = 0; x < mask.width; x++) {
       const isRim =
@@ -104,10 +121,10 @@ function hasOutline({ box, mask }: StonePiece, edges: Raster, grain: number): bo
         !(isInside(y - 1, x) && isInside(y + 1, x) && isInside(y, x - 1) && isInside(y, x + 1));
       if (!isRim) continue;
       rim++;
-      if (strongestNear(edges, y + box.row, x + box.column) > clear) onEdge++;
+      if (holds(y + box.row, x + box.column)) held++;
     }
   }
-  return onEdge >= LEAST_OUTLINE * rim;
+  return held / rim;
 }
 
 function strongestNear(edges: Raster, row: number, column: number): number {

@@ -128,12 +128,15 @@ function padded(
 
 /** The lower of two middle values, over the whole stone. */
 function medianLuminance(light: Raster, inside: Mask): number {
-  const values: number[] = [];
-  inside.data.forEach((is, i) => {
-    if (is) values.push(LUMINANCE.reduce((sum, weight, k) => sum + weight * light.data[3 * i + k]!, 0));
-  });
-  values.sort((a, b) => a - b);
-  return Math.max(LEAST_MEDIAN, values[(values.length - 1) >> 1] ?? 1);
+  const [ofRed, ofGreen, ofBlue] = LUMINANCE;
+  const { data } = light;
+  const values = new Float64Array(inside.data.length);
+  let count = 0;
+  for (let i = 0, j = 0; i < values.length; i++, j += 3) {
+    if (inside.data[i]) values[count++] = ofRed * data[j]! + ofGreen * data[j + 1]! + ofBlue * data[j + 2]!;
+  }
+  const sorted = values.subarray(0, count).sort();
+  return Math.max(LEAST_MEDIAN, sorted[(count - 1) >> 1] ?? 1);
 }
 
 function everySecond(inside: Mask, rows: number, columns: number): Mask {
@@ -155,11 +158,13 @@ function logsOf(
   planes: Float32Array,
   rows: number,
   columns: number,
-  weights: readonly [number, number, number],
+  [ofRed, ofGreen, ofBlue]: readonly [number, number, number],
 ): Raster {
   const size = rows * columns;
   const logAt = (at: number) =>
-    Math.log(weights.reduce((sum, weight, k) => sum + weight * planes[k * size + at]!, LOG_FLOOR));
+    Math.log(
+      LOG_FLOOR + ofRed * planes[at]! + ofGreen * planes[size + at]! + ofBlue * planes[2 * size + at]!,
+    );
   const width = columns / 2;
   const data = new Float32Array((rows / 2) * width);
   for (let i = 0; i < data.length; i++) {

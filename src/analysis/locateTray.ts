@@ -13,6 +13,8 @@ import { type StoneShape, stoneShape } from './stoneShape';
 const SMALL_SIDE_PX = 900;
 /** Anything smaller is dust, grit or a splinter, mm²: 4 mm across. Common practice: the smallest stones tumbled are about 6 mm. */
 const LEAST_STONE_MM2 = Math.PI * 2 ** 2;
+/** Anything longer is no stone of a tumbler, but a scale read off something that is no ball, mm; common practice: their barrels are hardly wider. */
+const MOST_STONE_MM = 150;
 /** A stone this near to the photo's edge is cut off, pixels of the small picture. */
 const CUT_OFF_PX = 2;
 /** Two stones belong to one row of the tray when their centers differ less than this, share of the photo's height. */
@@ -58,14 +60,13 @@ export async function locateTray(
   const leastPx = LEAST_STONE_MM2 / (expected.mmPerPx * small.factor) ** 2;
   const ball = reading && smallBall(reading, small.factor);
   const pieces = findStones(cv, small.raster, ball, lampSide(expected), leastPx);
-  if (pieces.length === 0) throw new Refusal('no-stone');
-  const stones = inReadingOrder(
-    pieces.map((piece) => ({
-      shape: stoneShape(cv, piece, small.factor),
-      cutOff: isCutOff(piece, small.raster),
-    })),
-    photo.heightPx,
-  );
+  const shaped = pieces.map((piece) => ({
+    shape: stoneShape(cv, piece, small.factor),
+    cutOff: isCutOff(piece, small.raster),
+  }));
+  const tumbled = shaped.filter(({ shape }) => shape.lengthPx * expected.mmPerPx <= MOST_STONE_MM);
+  if (tumbled.length === 0) throw new Refusal('no-stone');
+  const stones = inReadingOrder(tumbled, photo.heightPx);
   return { small, reading, own, expected, pieces, stones };
 }
 

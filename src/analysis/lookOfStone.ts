@@ -1,8 +1,8 @@
 import { whiteFacing } from '../measure/bodyReflectance';
 import { silhouette } from '../measure/silhouette';
 import { type StoneLook, stoneLook } from '../measure/stoneLook';
-import { gaussianBlur } from '../vision/gaussianBlur';
 import type { OpenCv } from '../vision/openCv';
+import { wideBlur } from '../vision/wideBlur';
 import type { Rig } from './report';
 import type { StoneCrop } from './stoneCrop';
 import type { StoneShape } from './stoneShape';
@@ -25,7 +25,7 @@ export function lookOfStone(
       silhouette: silhouette(outline),
       size: [lengthPx * mmPerPx, widthPx * mmPerPx, areaPx * mmPerPx ** 2],
     },
-    (raster, sigmaPx) => gaussianBlur(cv, raster, sigmaPx),
+    (raster, sigmaPx) => wideBlur(cv, raster, sigmaPx),
   );
   const [length, width, area] = look.size;
   return {

@@ -23,18 +23,18 @@ export interface CheckedPhoto {
 }
 
 /** Camera blur on the stones above which near-mirrors become uncertain, mm. */
-const WARNED_BLUR_MM = 0.15;
+export const WARNED_BLUR_MM = 0.15;
 /** Share of the ball's highlight at the camera's limit above which the mirror's radiance is only a lower bound. */
-const CLIPPED_SHARE = 0.2;
+export const CLIPPED_SHARE = 0.2;
 /** Share of the picture at the camera's limit: more than the glints of a tray of polished stones. */
-const CLIPPED_PICTURE = 0.01;
+export const CLIPPED_PICTURE = 0.01;
 /** Clipped places marked. */
 const MARKED_PATCHES = 3;
 /** Compression stronger than this softened the edges of near-mirrors on the gloss bench's copies of quality 70 and 80, not of 95. */
-const LEAST_JPEG_QUALITY = 85;
-const FEWEST_PX_PER_MM = 4;
+export const LEAST_JPEG_QUALITY = 85;
+export const FEWEST_PX_PER_MM = 4;
 /** Lamps wider than this make a satin stone look like a mirror, degrees. */
-const WIDEST_LAMP_DEG = 25;
+export const WIDEST_LAMP_DEG = 25;
 
 /**
  * Checks a photo before any number of it is trusted: focus, exposure, light, stones, resolution, in this order.

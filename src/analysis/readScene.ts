@@ -4,6 +4,7 @@ import type { Photo } from '../image/photo';
 import type { Box, Mask, Raster } from '../image/raster';
 import type { ShrunkPhoto } from '../image/shrinkPhoto';
 import { ballShadow, USUAL_SHADOW } from '../measure/ballShadow';
+import type { Circle } from '../measure/circleFit';
 import { shadowCast } from '../measure/shadowCast';
 import { sharpestEdge } from '../measure/sharpestEdge';
 import { trayDifference } from '../measure/trayDifference';
@@ -60,23 +61,11 @@ function readShadow(
 ): { readonly shadow: RigScene['shadow']; readonly roomShare: number | null } {
   const { width, height } = blurred;
   const difference = trayDifference(blurred, trayModel(blurred));
-  const inSmall = (at: number) => (at + 0.5) / factor - 0.5;
-  const circle = ball && {
-    row: inSmall(ball.row),
-    column: inSmall(ball.column),
-    radiusPx: ball.radiusPx / factor,
-  };
+  const circle = ball && ballInSmall(ball, factor);
   const { depth, isRead } = circle ? ballShadow(difference, circle, null) : USUAL_SHADOW;
   const darkness = difference.lightness.map((ln) => Math.min(1, Math.max(0, ln / depth)));
-  const stones = unionOf(pieces, width, height);
-  let count = pieces.length;
-  if (circle) {
-    count++;
-    for (let i = 0; i < stones.data.length; i++) {
-      const apart = Math.hypot(Math.floor(i / width) - circle.row, (i % width) - circle.column);
-      if (apart <= circle.radiusPx) stones.data[i] = 1;
-    }
-  }
+  const stones = takenBy(pieces, circle, blurred);
+  const count = pieces.length + (circle ? 1 : 0);
   const cast = shadowCast({ width, height, channels: 1, data: darkness }, stones, count);
   return {
     shadow: cast && {
@@ -99,6 +88,27 @@ function middleOf({ width, data }: Mask, factor: number): PixelPoint {
     columns += i % width;
   });
   return [(rows / count + 0.5) * factor - 0.5, (columns / count + 0.5) * factor - 0.5];
+}
+
+/** A ball of the photo as it lies in the small picture. */
+export function ballInSmall({ row, column, radiusPx }: BallReport, factor: number): Circle {
+  const inSmall = (at: number) => (at + 0.5) / factor - 0.5;
+  return { row: inSmall(row), column: inSmall(column), radiusPx: radiusPx / factor };
+}
+
+/** Pixels of the small picture on which stones or the ball lie. */
+export function takenBy(
+  pieces: readonly StonePiece[],
+  ball: Circle | null,
+  { width, height }: { readonly width: number; readonly height: number },
+): Mask {
+  const taken = unionOf(pieces, width, height);
+  if (!ball) return taken;
+  for (let i = 0; i < taken.data.length; i++) {
+    const apart = Math.hypot(Math.floor(i / width) - ball.row, (i % width) - ball.column);
+    if (apart <= ball.radiusPx) taken.data[i] = 1;
+  }
+  return taken;
 }
 
 function unionOf(pieces: readonly StonePiece[], width: number, height: number): Mask {

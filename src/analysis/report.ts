@@ -210,7 +210,16 @@ export interface StoneReport {
   readonly look: StoneLook;
   /** Why gloss was not read: true when the rig no longer holds, or the light that its highlight mirrors; left out otherwise. */
   readonly glossWithheld?: boolean | 'second-light';
+  /** Left out where nothing speaks against it. */
+  readonly unlike?: Unlike;
 }
+
+/**
+ * What speaks against a thing being a stone that can be judged: its shadow is not one that a stone throws, it is round as
+ * only made or grown things are, it is longer or more ragged than tumbling leaves a stone, or a warning about the whole
+ * photo stands against all that is on it.
+ */
+export type Unlike = 'shadow' | 'round' | 'ragged' | 'photo';
 
 /** All that is measured in one photo; independent of step, material and limits. */
 export interface PhotoReport {

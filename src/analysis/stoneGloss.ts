@@ -42,6 +42,13 @@ export interface StoneGloss {
   readonly skin?: StoneSkin | null;
 }
 
+/** Reads the gloss of several stones at once, each as `stoneGloss` does. */
+export interface GlossLanes {
+  /** How many stones are worth handing over before the first is back. */
+  readonly ahead: number;
+  readonly read: (crop: StoneCrop, light: HighlightLight) => Promise<StoneGloss>;
+}
+
 /**
  * Measures the lamp's image on a stone for a range of refractive indices.
  *
@@ -147,8 +154,9 @@ function boundOf(
   light: HighlightLight,
   doubtful: HighlightReport | null,
 ): GlossBound {
+  const least = leastRoughness(crop.stone, mask, light.sourceSlope);
   const byIndex = INDEX_KNOTS.map((n, k) => {
-    const alpha = leastRoughness(crop.stone, mask, light.sourceSlope, polishOf(light, n));
+    const alpha = least(polishOf(light, n));
     return { n, alphaAtLeast: Math.max(alpha, doubtful?.byIndex[k]?.alphaLow ?? 0) };
   });
   return { byIndex };

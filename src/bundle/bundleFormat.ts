@@ -30,4 +30,12 @@ export const BUNDLE_LIMITS = {
   /** About 4,000 checks of a dozen stones. */
   journalBytes: 256 * MIB,
   pictureBytes: 16 * MIB,
+  /** Pictures are packed already: all of them unpacked are at most so many times as large as the file. */
+  timesUnpacked: 8,
+  /** Pixels of a kept photo, as of any photo (`image/checkSize.ts`), and of its thumbnail, of which lists show many. */
+  pixels: { photo: 50e6, thumbnail: 2e6 },
+  /** Objects and lists in each other; records have eight. */
+  jsonDepth: 32,
+  /** Memory for the values of a journal of `journalBytes`, which is mostly outlines, and a quarter more; `checkShape` reckons it. */
+  heldBytes: 1280 * MIB,
 } as const;

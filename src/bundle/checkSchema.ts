@@ -17,7 +17,8 @@ import {
 } from './fields';
 
 export const step = z.enum(STEPS);
-export const material = z.nullable(z.enum(MATERIAL_NAMES));
+export const materialName = z.enum(MATERIAL_NAMES);
+export const material = z.nullable(materialName);
 export const action = z.enum(ACTIONS_BEST_FIRST);
 
 /** Number of a stone in its photo. */
@@ -81,6 +82,7 @@ const checkedStone = z.strictObject({
     }),
   ),
   glossWithheld: z.exactOptional(z.union([z.boolean(), z.literal('second-light')])),
+  unlike: z.exactOptional(z.enum(['shadow', 'round', 'ragged', 'photo'])),
   gloss: z.nullable(gloss),
   smoothness: z.number().check(z.gte(0), z.lte(100)),
   action,

@@ -9,7 +9,7 @@ import {
 } from '../history/batchHistory';
 import { joinFaces } from '../history/joinFaces';
 import type { RecordId } from '../journal/records';
-import { type Cell, csvText } from './csvText';
+import { type Cell, csvRows, csvText } from './csvText';
 
 /** What a row is about. */
 interface Row extends Face {
@@ -70,14 +70,21 @@ const COLUMNS: readonly Column[] = [
  * All measurements of batches as CSV: one row for each stone of each photo of each check, the oldest first.
  *
  * Flaws are those that counted that day, by the check's own limit of confidence; gloss, smoothness and advice are as
- * they were read that day from this photo alone. The interval of gloss is that of 90 %.
+ * they were read that day from this photo alone, reasons in the language spoken that day. The interval of gloss is that
+ * of 90 %.
  *
  * @see `csvText` for how cells are written.
  */
 export function measurementsCsv(histories: readonly BatchHistory[]): string {
-  const rows = histories.flatMap(rowsOf).map((row) => COLUMNS.map(([, cell]) => cell(row)));
-  return csvText([COLUMNS.map(([name]) => name), ...rows]);
+  return [measurementsHead(), ...histories.map(measurementRows)].join('');
 }
+
+/** The row of names that `measurementsCsv` begins with. */
+export const measurementsHead = (): string => csvText([COLUMNS.map(([name]) => name)]);
+
+/** The rows of one batch, as `measurementsCsv` has them below its head. */
+export const measurementRows = (history: BatchHistory): string =>
+  csvRows(rowsOf(history).map((row) => COLUMNS.map(([, cell]) => cell(row))));
 
 function rowsOf(history: BatchHistory): Row[] {
   const byId = new Map(history.stones.map((one) => [one.stone.id, one]));
@@ -96,6 +103,7 @@ function rowsOf(history: BatchHistory): Row[] {
 const decisionAt = ({ checks }: StoneHistory, check: RecordId): Action | null =>
   checks.find((one) => one.check.id === check)?.decision ?? null;
 
+/** Null also for a share of nothing, which no table knows. */
 function rounded(value: number | undefined, decimals = 3): number | null {
-  return value === undefined ? null : Number(value.toFixed(decimals));
+  return value === undefined || !Number.isFinite(value) ? null : Number(value.toFixed(decimals));
 }

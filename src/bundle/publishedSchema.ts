@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { RECORDS_VERSION } from '../journal/upgradeRecords';
 import { BUNDLE_FORMAT } from './bundleFormat';
-import { action, checkRecord, material, place, step } from './checkSchema';
+import { action, checkRecord, material, materialName, place, step } from './checkSchema';
 import { day, photoKey, pixelPoint, recordId } from './fields';
 import {
   batchRecord,
@@ -11,6 +11,7 @@ import {
   machineRecord,
   runRecord,
   stoneRecord,
+  withdrawalRecord,
 } from './recordSchemas';
 import { rigRecord } from './rigSchema';
 
@@ -35,13 +36,15 @@ const NAMED = [
   },
   { part: place, id: 'place', description: 'Number of a stone in its photo.' },
   { part: step, id: 'step', description: 'Step of tumbling, in order.' },
-  { part: material, id: 'material', description: 'Mineral or trade name; null where nothing was said.' },
+  { part: materialName, id: 'materialName', description: 'Mineral or trade name.' },
+  { part: material, id: 'material', description: 'Null where nothing was said.' },
   { part: action, id: 'action', description: 'What can be done with a stone.' },
   { part: machineRecord, id: 'machine', description: 'A barrel or bowl; capacityKg is its rated load.' },
   {
     part: batchRecord,
     id: 'batch',
-    description: 'Stones that are tumbled together; isOver when finished or given up.',
+    description:
+      'Stones that are tumbled together; source says in words where the rough came from; isOver when finished or given up.',
   },
   {
     part: runRecord,
@@ -64,6 +67,12 @@ const NAMED = [
     part: decisionRecord,
     id: 'decision',
     description: 'What the owner did with a stone at a check, beside what was advised; the newest counts.',
+  },
+  {
+    part: withdrawalRecord,
+    id: 'withdrawal',
+    description:
+      'Takes a batch, run, stone or check out of all lists, or back in; the newest for a thing counts.',
   },
   {
     part: checkRecord,

@@ -1,7 +1,10 @@
 import * as z from 'zod/mini';
-import { action, checkRecord, MOST_STONES, material, place, step } from './checkSchema';
+import { action, checkRecord, MOST_STONES, material, materialName, place, step } from './checkSchema';
 import { day, kept, line, list, positive, recordId, sentences, share } from './fields';
 import { rigRecord } from './rigSchema';
+
+/** More than there are materials to choose from. */
+const MOST_MATERIALS = 100;
 
 export const machineRecord = z.strictObject({
   ...kept,
@@ -17,6 +20,8 @@ export const batchRecord = z.strictObject({
   name: line,
   machine: z.nullable(recordId),
   startedOn: day,
+  materials: list(materialName, MOST_MATERIALS),
+  source: line,
   isOver: z.boolean(),
 });
 
@@ -58,6 +63,14 @@ export const decisionRecord = z.strictObject({
   action,
 });
 
+export const withdrawalRecord = z.strictObject({
+  ...kept,
+  kind: z.literal('withdrawal'),
+  batch: recordId,
+  of: recordId,
+  isWithdrawn: z.boolean(),
+});
+
 /**
  * What a record of a journal may be, by its kind; `tests/bundle/recordSchemas.test.ts` holds it to the types in
  * `journal/records.ts`, both ways.
@@ -73,5 +86,6 @@ export const journalRecord = z.discriminatedUnion('kind', [
   checkRecord,
   identityRecord,
   decisionRecord,
+  withdrawalRecord,
   rigRecord,
 ]);

@@ -1,5 +1,6 @@
 import { dayAfter } from '../history/daysBetween';
 import type { Day, RecordId } from '../journal/records';
+import { speech, texts } from '../texts/speech';
 import { calendarLines, calendarText } from './calendarLines';
 
 /** A check that is due. */
@@ -32,7 +33,7 @@ export function reminderCalendar(reminders: readonly Reminder[], now: Date): str
   return calendarLines([
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
-    'PRODID:-//Glintgrade//Journal//EN',
+    `PRODID:-//Glintgrade//Journal//${speech().language.toUpperCase()}`,
     'CALSCALE:GREGORIAN',
     ...reminders.flatMap((reminder) => eventOf(reminder, now)),
     'END:VCALENDAR',
@@ -40,7 +41,7 @@ export function reminderCalendar(reminders: readonly Reminder[], now: Date): str
 }
 
 function eventOf({ batch, batchName, day, note }: Reminder, now: Date): string[] {
-  const summary = calendarText(`Check ${batchName}`);
+  const summary = calendarText(texts().bundle.calendar.title(batchName));
   return [
     'BEGIN:VEVENT',
     `UID:next-check-${batch}@glintgrade`,

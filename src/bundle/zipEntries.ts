@@ -1,4 +1,5 @@
-import { inflateSync } from 'fflate';
+import { Inflate } from 'fflate';
+import { paceOf } from '../progress/pace';
 import { BundleError, shown } from './bundleError';
 import { BUNDLE_LIMITS } from './bundleFormat';
 import { crc32 } from './crc32';
@@ -22,6 +23,8 @@ const LOCAL = { signature: 0x04034b50, bytes: 30 };
 const UNUSUAL_FLAGS = 0x0001 | 0x0020 | 0x0040 | 0x2000;
 /** Packing makes a file larger by no more than this part: five bytes for each block, which hold far more. */
 const MOST_GROWN = 100;
+/** Read at a time, and unpacked at a time, which makes up to a thousand times as much of it, bytes. */
+const [READ_BYTES, UNPACKED_BYTES] = [2 ** 20, 2 ** 14];
 /** Says that the number stands in the 64-bit extension. */
 const [ELSEWHERE_16, ELSEWHERE_32] = [0xffff, 0xffffffff];
 
@@ -44,7 +47,7 @@ export async function zipEntries(zip: Blob): Promise<ZipEntry[]> {
   ];
   if (count === ELSEWHERE_16 || directoryAt === ELSEWHERE_32) throw new BundleError('too-large');
   if (directoryAt + directoryBytes > tailAt + at)
-    throw new BundleError('damaged', 'Its list of files is cut short.');
+    throw new BundleError('damaged', (parts) => parts.listCutShort);
   return entriesIn(await bytesOf(zip, directoryAt, directoryAt + directoryBytes), count);
 }
 
@@ -63,13 +66,12 @@ function entriesIn(directory: Uint8Array, count: number): ZipEntry[] {
   for (let i = 0; i < count; i++) {
     const nameAt = at + ENTRY.bytes;
     if (nameAt > directory.length || uint(directory, at, 4) !== ENTRY.signature) {
-      throw new BundleError('damaged', 'Its list of files is broken.');
+      throw new BundleError('damaged', (parts) => parts.listBroken);
     }
     const [nameBytes, extraBytes, commentBytes] = [28, 30, 32].map((place) => uint(directory, at + place, 2));
-    const name = new TextDecoder().decode(directory.subarray(nameAt, nameAt + nameBytes!));
+    const name = nameIn(directory.subarray(nameAt, nameAt + nameBytes!));
     const method = uint(directory, at + 10, 2);
-    const isUnusual = (uint(directory, at + 8, 2) & UNUSUAL_FLAGS) !== 0 || (method !== 0 && method !== 8);
-    if (isUnusual) throw new BundleError('locked', `It is about ${shown(name)}.`);
+    if (isUnusual(uint(directory, at + 8, 2), method)) throw locked(name);
     const [crc, packedBytes, bytes] = [16, 20, 24].map((place) => uint(directory, at + place, 4));
     const headerAt = uint(directory, at + 42, 4);
     if ([packedBytes, bytes, headerAt].includes(ELSEWHERE_32)) throw new BundleError('too-large');
@@ -79,44 +81,108 @@ function entriesIn(directory: Uint8Array, count: number): ZipEntry[] {
   return entries;
 }
 
+const isUnusual = (flags: number, method: number) =>
+  (flags & UNUSUAL_FLAGS) !== 0 || (method !== 0 && method !== 8);
+
+/** A byte order mark is a part of the name: else two names could be one. */
+const nameIn = (bytes: Uint8Array) => new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
+
 /**
  * Unpacks one file of a zip.
  *
- * @returns Exactly as many bytes as the directory claims: more are never unpacked, and fewer are refused.
+ * @returns Exactly as many bytes as the directory claims: unpacking stops with the first that is too many, and fewer are
+ *   refused.
  * @throws BundleError `damaged` when the file is cut short, or is not what its checksum says.
+ * @throws What `pace` throws.
  */
-export async function unpacked(zip: Blob, entry: ZipEntry): Promise<Uint8Array<ArrayBuffer>> {
-  const content = await packedPart(zip, entry);
-  if (content.size > entry.bytes + entry.bytes / MOST_GROWN + LOCAL.bytes) throw damaged(entry);
-  const packed = await bytesOf(content, 0, content.size);
-  const bytes = entry.method === 0 ? packed : inflated(packed, entry);
-  if (bytes.length !== entry.bytes || crc32(bytes) !== entry.crc) throw damaged(entry);
-  return bytes;
+export async function unpacked(
+  zip: Blob,
+  entry: ZipEntry,
+  pace = paceOf(),
+): Promise<Uint8Array<ArrayBuffer>> {
+  return unpackedPart(await packedPart(zip, entry), entry, pace);
 }
 
 /**
- * The part of a zip in which a file lies packed, without reading it.
+ * As `unpacked`, of the part in which the file lies packed.
  *
- * @throws BundleError `damaged` when there is no such part.
+ * @param content - As `packedPart` gives it.
+ * @throws As `unpacked` does.
+ */
+export async function unpackedPart(
+  content: Blob,
+  entry: ZipEntry,
+  pace = paceOf(),
+): Promise<Uint8Array<ArrayBuffer>> {
+  if (content.size > entry.bytes + entry.bytes / MOST_GROWN + LOCAL.bytes) throw damaged(entry);
+  const bytes = new Uint8Array(entry.bytes);
+  let [filled, crc] = [0, 0];
+  const unpack = unpackerOf(entry, (part) => {
+    if (filled + part.length > bytes.length) throw damaged(entry);
+    bytes.set(part, filled);
+    filled += part.length;
+    crc = crc32(part, crc);
+  });
+  for (let from = 0; from < content.size; from += READ_BYTES) {
+    const read = await bytesOf(content, from, from + READ_BYTES);
+    for (let at = 0; at < read.length; at += UNPACKED_BYTES) {
+      unpack(read.subarray(at, at + UNPACKED_BYTES), from + at + UNPACKED_BYTES >= content.size);
+      await pace.at(Math.min(1, (from + at + UNPACKED_BYTES) / content.size));
+    }
+  }
+  if (filled !== bytes.length || crc !== entry.crc) throw damaged(entry);
+  return bytes;
+}
+
+/** Takes a file piece by piece as it is packed, and gives it on as it was. */
+function unpackerOf(entry: ZipEntry, give: (part: Uint8Array) => void) {
+  if (entry.method === 0) return give;
+  const inflate = new Inflate(give);
+  return (part: Uint8Array, isLast: boolean) => {
+    try {
+      inflate.push(part, isLast);
+    } catch {
+      throw damaged(entry);
+    }
+  };
+}
+
+/**
+ * The part of a zip in which a file lies packed, without reading it. Sizes and checksum are the directory's; of the
+ * file's own header only name, method and flags count, which must be no other than there.
+ *
+ * @throws BundleError `damaged` when there is no such part, or its own header is about another file; `locked`.
  */
 export async function packedPart(zip: Blob, entry: ZipEntry): Promise<Blob> {
-  const header = await bytesOf(zip, entry.headerAt, entry.headerAt + LOCAL.bytes);
+  const nameAt = entry.headerAt + LOCAL.bytes;
+  const header = await bytesOf(zip, entry.headerAt, nameAt);
   if (header.length < LOCAL.bytes || uint(header, 0, 4) !== LOCAL.signature) throw damaged(entry);
-  const from = entry.headerAt + LOCAL.bytes + uint(header, 26, 2) + uint(header, 28, 2);
+  const [nameBytes, extraBytes] = [uint(header, 26, 2), uint(header, 28, 2)];
+  const name = nameIn(await bytesOf(zip, nameAt, nameAt + nameBytes));
+  if (name !== entry.name || uint(header, 8, 2) !== entry.method) throw damaged(entry);
+  if (isUnusual(uint(header, 6, 2), entry.method)) throw locked(name);
+  const from = nameAt + nameBytes + extraBytes;
   if (from + entry.packedBytes > zip.size) throw damaged(entry);
   return zip.slice(from, from + entry.packedBytes);
 }
 
-function inflated(packed: Uint8Array, entry: ZipEntry): Uint8Array<ArrayBuffer> {
-  try {
-    // With room for one byte more, so that a file that unpacks to more than it claims does not pass for one that does not.
-    return inflateSync(packed, { out: new Uint8Array(entry.bytes + 1) });
-  } catch {
-    throw damaged(entry);
+/**
+ * Refuses files that lie in each other: a few bytes that are unpacked again and again under many names.
+ *
+ * @throws BundleError `damaged`.
+ */
+export function checkApart(entries: readonly ZipEntry[]): void {
+  const inOrder = entries.toSorted((a, b) => a.headerAt - b.headerAt);
+  for (const [i, entry] of inOrder.entries()) {
+    const next = inOrder[i + 1];
+    // What a name and an extra field take comes on top; they are read with the file itself.
+    if (next && entry.headerAt + LOCAL.bytes + entry.packedBytes > next.headerAt) throw damaged(entry);
   }
 }
 
-const damaged = ({ name }: ZipEntry) => new BundleError('damaged', `It is about ${shown(name)}.`);
+const locked = (name: string) => new BundleError('locked', (parts) => parts.about(shown(name)));
+
+const damaged = ({ name }: ZipEntry) => new BundleError('damaged', (parts) => parts.about(shown(name)));
 
 async function bytesOf(blob: Blob, from: number, to: number): Promise<Uint8Array<ArrayBuffer>> {
   try {

@@ -1,3 +1,5 @@
+import { texts } from '../texts/speech';
+
 /** What a camera can hold so that all photos of a tray are alike. */
 export type Holdable = 'exposure' | 'focus' | 'white balance';
 
@@ -53,14 +55,10 @@ export function holdWishes(abilities: CameraAbilities, now: CameraSettings): Hol
 export function heldSentence(held: readonly Holdable[], wished: readonly Holdable[]): string {
   const all = MODES.map(({ what }) => what);
   const never = all.filter((what) => !wished.includes(what));
-  const cannot = never.length > 0 ? ` This camera cannot lock ${listed(never)}.` : '';
-  if (never.length === all.length) return 'This camera cannot lock exposure, focus and white balance.';
-  if (held.length === 0) return `Not locked yet.${cannot}`;
-  return `Locked: ${listed(held)}.${cannot}`;
-}
-
-function listed(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  const { locked, notLocked, cannotLock } = texts().camera;
+  const cannot = never.length > 0 ? [cannotLock(never)] : [];
+  if (never.length === all.length) return cannotLock(never);
+  return [held.length === 0 ? notLocked : locked(held), ...cannot].join(' ');
 }
 
 /** Stops by which one tap makes the picture darker or lighter. */

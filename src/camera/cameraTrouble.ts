@@ -1,15 +1,5 @@
-/** Every reason for which the page shows no live picture, with the sentence that says what to do. */
-export const CAMERA_TROUBLES = {
-  denied:
-    'This page may not use the camera: allow it in the browser’s settings for this page, then try again.',
-  'no-camera': 'No camera was found on this device.',
-  'in-use': 'The camera is in use by another program: close that program, then try again.',
-  'not-offered': 'This browser gives pages no camera.',
-  lost: 'The camera stopped: it was unplugged or taken by another program.',
-  broken: 'The camera could not be started.',
-} as const;
-
-export type CameraTrouble = keyof typeof CAMERA_TROUBLES;
+/** Every reason for which the page shows no live picture; what to do then is said in the texts. */
+export type CameraTrouble = 'denied' | 'no-camera' | 'in-use' | 'not-offered' | 'lost' | 'broken';
 
 /** What each name of an error of `getUserMedia` means. */
 const BY_NAME: Readonly<Record<string, CameraTrouble>> = {

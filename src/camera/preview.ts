@@ -38,6 +38,8 @@ export interface Preview {
   readonly blurPx: number | null;
   /** Of the ball, or of the remembered rig; null without either. */
   readonly mmPerPx: number | null;
+  /** Lamp and camera as the ball tells them, in pixels of the frame; null without a ball. */
+  readonly rig: Rig | null;
   /** The ball mirrors a second light. */
   readonly secondLight: boolean;
   /** Something hides part of the lamp from the ball. */

@@ -38,8 +38,8 @@ export function batchFromPhotos(
   const id = recordId();
   const startedOn = photos[0]!.day;
   let batch: BatchRecords = {
-    batch: { kind: 'batch', id, name, machine: null, startedOn, isOver: false },
-    ...{ runs: [], stones: [], checks: [], identities: [], decisions: [] },
+    batch: { kind: 'batch', id, name, machine: null, startedOn, materials: [], source: '', isOver: false },
+    ...{ runs: [], stones: [], checks: [], identities: [], decisions: [], withdrawals: [] },
   };
   for (const { report, grades, day, photo, step, material } of photos) {
     const about = { id: recordId(), batch: id, faceOf: null, step, material, limits: DEFAULT_LIMITS[step] };

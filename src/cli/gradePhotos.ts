@@ -1,32 +1,26 @@
 import { stat } from 'node:fs/promises';
 import { openEngines } from '../vision/openEngines';
 import { type GradedFile, gradeFile } from './gradeFile';
+import { gradeInPool } from './gradeInPool';
 import { Misuse } from './misuse';
 import { jsonOf } from './photoEntry';
+import { photoPaths } from './photoPaths';
 import { photosByMoment } from './photosByMoment';
 import { type Command, readCommandLine } from './readCommandLine';
 import { readRig, writeRig } from './rigFile';
 import { rigLines } from './rigLines';
 import { summaryOf } from './summaryOf';
 import { USAGE } from './usage';
+import { EXIT, type Voice } from './voice';
 import { writeBundleFile } from './writeBundleFile';
 import { writeFileOrSay } from './writeFileOrSay';
 import { writePictures } from './writePictures';
-
-export const EXIT = { graded: 0, misused: 2, refused: 3 } as const;
-
-export interface Voice {
-  /** To the standard output. */
-  readonly say: (text: string) => void;
-  /** To the standard error. */
-  readonly complain: (text: string) => void;
-}
 
 /**
  * Grades the photos named on a command line and writes what was asked for.
  *
  * @param words - The command line after the command's name.
- * @returns 0 when every photo was graded, 3 when any was refused, 2 when the command was misused.
+ * @returns An exit status, `EXIT`.
  */
 export async function gradePhotos(words: readonly string[], { say, complain }: Voice): Promise<number> {
   try {
@@ -35,7 +29,8 @@ export async function gradePhotos(words: readonly string[], { say, complain }: V
       say(USAGE);
       return EXIT.graded;
     }
-    const command = read.bundleFile === null ? read : { ...read, photos: await photosToBundle(read) };
+    const command = { ...read, photos: await photosOf(read) };
+    if (command.jobs !== null) return await gradeInPool({ ...command, jobs: command.jobs }, say);
     const tell = command.jsonFile === '-' ? complain : say;
     const graded = await gradeAll(command, tell);
     await write(command, graded, say);
@@ -49,7 +44,6 @@ export async function gradePhotos(words: readonly string[], { say, complain }: V
 }
 
 async function gradeAll(command: Command, tell: (text: string) => void): Promise<GradedFile[]> {
-  for (const path of command.photos) await checkIsFile(path);
   if (command.lampMovedFile !== null) await checkIsFile(command.lampMovedFile);
   const rig = command.rigFile === null ? null : await readRig(command.rigFile);
   const engines = await openEngines();
@@ -64,9 +58,10 @@ async function gradeAll(command: Command, tell: (text: string) => void): Promise
   return graded;
 }
 
-/** The photos of a bundle in the order of its checks; shots of one scene stay in the order in which they were named. */
-async function photosToBundle({ photos, exposures }: Command): Promise<string[]> {
-  return exposures ? [...photos] : (await photosByMoment(photos)).map(({ path }) => path);
+/** All photos in the order of their names; those of a bundle in the order of its checks, but for shots of one scene. */
+async function photosOf({ photos, exposures, bundleFile }: Command): Promise<string[]> {
+  if (bundleFile === null || exposures) return photoPaths(photos);
+  return (await photosByMoment(photos)).map(({ path }) => path);
 }
 
 /** Says how lamp and camera are, when a rig is used or saved. */

@@ -1,9 +1,7 @@
-import { readdir, readFile, stat } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { readFile, stat } from 'node:fs/promises';
+import { basename } from 'node:path';
 import { readMomentTaken } from '../image/readMomentTaken';
-import { Misuse } from './misuse';
-
-const PHOTO = /\.(jpe?g|png|webp|avif)$/i;
+import { photoPaths } from './photoPaths';
 
 /** A photo file and when it was taken. */
 export interface DatedPhoto {
@@ -13,26 +11,15 @@ export interface DatedPhoto {
 }
 
 /**
- * Photos named one by one, and all JPEG, PNG, WebP and AVIF files that lie in folders named, the oldest first; of the
- * same second by name.
+ * Photos named one by one, and all photo files that lie in folders named, the oldest first; of the same second by name.
  *
  * @throws Misuse for a name that nothing has, and a folder without photos.
  */
 export async function photosByMoment(names: readonly string[]): Promise<DatedPhoto[]> {
-  const paths = (await Promise.all(names.map(filesAt))).flat();
   const photos: DatedPhoto[] = [];
-  for (const path of paths) photos.push({ path, moment: await momentOf(path) });
+  for (const path of await photoPaths(names)) photos.push({ path, moment: await momentOf(path) });
   const key = ({ path, moment }: DatedPhoto) => `${moment} ${basename(path)}`;
   return photos.sort((a, b) => (key(a) < key(b) ? -1 : 1));
-}
-
-async function filesAt(name: string): Promise<string[]> {
-  const found = await stat(name).catch(() => null);
-  if (!found) throw new Misuse(`There is no file "${name}".`);
-  if (!found.isDirectory()) return [name];
-  const files = (await readdir(name)).filter((file) => PHOTO.test(file)).sort();
-  if (files.length === 0) throw new Misuse(`There is no JPEG, PNG, WebP or AVIF file in "${name}".`);
-  return files.map((file) => join(name, file));
 }
 
 /** When a photo was taken, as `DatedPhoto.moment`. */

@@ -24,6 +24,8 @@ export interface Command {
   readonly bundleFile: string | null;
   /** Name of the batch in the bundle; null for one by the day. */
   readonly batchName: string | null;
+  /** Photos to be graded at a time, in processes of their own; null to grade them here, one after the other. */
+  readonly jobs: number | null;
 }
 
 const OPTIONS = {
@@ -40,11 +42,14 @@ const OPTIONS = {
   picture: { type: 'string' },
   bundle: { type: 'string' },
   'batch-name': { type: 'string' },
+  jobs: { type: 'string' },
   help: { type: 'boolean' },
 } as const;
 
 /** Longest name that a bundle takes. */
 const MOST_LETTERS = 200;
+
+const MOST_JOBS = 64;
 
 /** Diameter of the ball when nothing is said, mm. */
 const USUAL_BALL_MM = 16;
@@ -83,6 +88,7 @@ export function readCommandLine(words: readonly string[]): Command | null {
     pictureFolder: values.picture ?? null,
     bundleFile: values.bundle ?? null,
     batchName: batchNameOf(values),
+    jobs: jobsOf(values),
   };
 }
 
@@ -104,6 +110,20 @@ function batchNameOf({ bundle, 'batch-name': name }: ReturnType<typeof parse>['v
     throw new Misuse(`--batch-name needs a name of 1 to ${MOST_LETTERS} letters.`);
   }
   return name;
+}
+
+/** What looks at all photos together, or at one scene alone, cannot be shared out. */
+const ALONE = ['exposures', 'lamp-moved', 'ball-at', 'save-rig', 'bundle'] as const;
+
+function jobsOf(values: ReturnType<typeof parse>['values']): number | null {
+  if (values.jobs === undefined) return null;
+  const jobs = Number(values.jobs);
+  if (!Number.isInteger(jobs) || jobs < 1 || jobs > MOST_JOBS)
+    throw new Misuse(`--jobs needs a number from 1 to ${MOST_JOBS}, not "${values.jobs}".`);
+  const alone = ALONE.find((name) => values[name] !== undefined);
+  if (alone !== undefined) throw new Misuse(`--${alone} does not go with --jobs: leave one of them out.`);
+  if (values.json === '-') throw new Misuse('--jobs notes what is done beside the JSON: give --json a file.');
+  return jobs;
 }
 
 function parse(words: readonly string[]) {

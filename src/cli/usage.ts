@@ -4,7 +4,7 @@ import { STEPS } from '../grading/steps';
 /** What `--help` prints. */
 export const USAGE = `Grades tumbled stones in photos: measures each stone's shine and flaws and says what to do with it.
 
-npm run grade -- PHOTO... [options]
+npm run grade -- PHOTO|FOLDER... [options]
 
   --exposures           all photos named are shots of one scene, taken from one place, that differ in exposure only:
                         merge them into one; places and picture are the first one's
@@ -22,10 +22,13 @@ npm run grade -- PHOTO... [options]
                         which then holds nothing else (with npm run --silent grade)
   --picture DIR         write the sorting picture of each photo there, as PNG
   --bundle FILE         write a bundle that the page's journal takes in: one batch, one check for each photo, with the
-                        day that the photo was taken; folders may then be named too, for all photos in them. Stones
-                        are known again where that is sure, and left unnamed otherwise
+                        day that the photo was taken. Stones are known again where that is sure, and left unnamed
+                        otherwise
   --batch-name NAME     name of the batch in the bundle
+  --jobs N              grade N photos at a time, each in a process of its own: for folders of a year's photos. With
+                        --json, each is noted at once beside that file, and the same command goes on where it stopped
   --help                print this
 
-Ends with 0 when every photo was graded, 3 when any was refused, 2 when this command was misused.
+A folder stands for all photos in it. Ends with 0 when every photo was graded, 3 when any was refused, 2 when this
+command was misused, 1 when a photo could not be graded for another reason.
 Materials: ${MATERIAL_NAMES.join(', ')}.`;

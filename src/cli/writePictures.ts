@@ -6,21 +6,30 @@ import { sortingPicture } from '../picture/sortingPicture';
 import type { GradedFile } from './gradeFile';
 import { Misuse } from './misuse';
 
-/**
- * Writes the sorting picture of every photo that was graded, as PNG: `tray.jpg` becomes `tray-sorted.png`.
- *
- * @param folder - Made when it is not there.
- */
-export async function writePictures(folder: string, graded: readonly GradedFile[]): Promise<void> {
+/** Makes the folder that pictures go to. */
+export async function makePictureFolder(folder: string): Promise<void> {
   await mkdir(folder, { recursive: true }).catch(() => {
     throw new Misuse(`Cannot make the folder "${folder}".`);
   });
+}
+
+/** Writes the sorting picture of every photo that was graded, as PNG: `tray.jpg` becomes `tray-sorted.png`. */
+export async function writePictures(folder: string, graded: readonly GradedFile[]): Promise<void> {
+  await makePictureFolder(folder);
+  const names = pictureNames(graded.filter(({ photo }) => photo).map(({ entry }) => entry.file));
+  for (const one of graded) await drawSorted(one, join(folder, names.get(one.entry.file) ?? ''));
+}
+
+/** Writes the sorting picture of a photo, unless it was refused. */
+export async function drawSorted({ photo, report, grades }: GradedFile, path: string): Promise<void> {
+  if (!photo || !report || !grades) return;
+  await drawOver(photo, sortingPicture(report, grades, { legend: true }), path);
+}
+
+/** Names of the pictures of photos; those of the same name from different folders get a number. */
+export function pictureNames(files: readonly string[]): Map<string, string> {
   const taken = new Set<string>();
-  for (const { entry, photo, report, grades } of graded) {
-    if (!photo || !report || !grades) continue;
-    const svg = sortingPicture(report, grades, { legend: true });
-    await drawOver(photo, svg, join(folder, freeName(entry.file, taken)));
-  }
+  return new Map(files.map((file) => [file, freeName(file, taken)]));
 }
 
 /** Lays a drawing over a photo; where the drawing is taller, the picture is made taller. */
@@ -35,7 +44,6 @@ async function drawOver(photo: Photo, svg: string, path: string): Promise<void> 
     .toFile(path);
 }
 
-/** Photos of the same name from different folders get a number. */
 function freeName(file: string, taken: Set<string>): string {
   const stem = basename(file, extname(file));
   let name = `${stem}-sorted.png`;

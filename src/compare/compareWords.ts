@@ -1,4 +1,6 @@
-import { plainNumber } from '../grading/plainNumber';
+import { ownWords } from '../texts/ownWords';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { CompareBy, CompareWhat } from './compareBy';
 import type { GroupSummary } from './groupSummary';
 
@@ -9,29 +11,20 @@ const whole = (value: number) => String(Math.round(value) || 0).replace('-', 'âˆ
 
 /** Two shares as a range: "82 to 93 %"; a single one where both read the same. */
 export const percents = (low: number, high: number) =>
-  percent(low) === percent(high) ? percent(low) : `${whole(100 * low)} to ${percent(high)}`;
+  percent(low) === percent(high) ? percent(low) : texts().compare.range(whole(100 * low), percent(high));
 
 /** "1 week", "6.1 weeks". */
-export const weeks = (time: number) => (plainNumber(time) === '1' ? '1 week' : `${plainNumber(time)} weeks`);
-
-/** "1 stone", "14 stones". */
-export const stoneCount = (count: number) => `${count} ${count === 1 ? 'stone' : 'stones'}`;
-
-const UNSAID: Readonly<Record<CompareBy, string>> = {
-  material: 'Material not said',
-  source: 'Source not said',
-  batch: 'Batch without a name',
-  recipe: 'No step kept',
-};
+export const weeks = (time: number) => texts().compare.weeks(plainNumber(time));
 
 /** What a group is called, also where nothing was said. */
-export const groupName = (name: string, by: CompareBy) => (name === '' ? UNSAID[by] : name);
+export const groupName = (name: string, by: CompareBy) => (name === '' ? texts().compare.unsaid[by] : name);
 
-const lowerFirst = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
-
-/** A group's name in the middle of a sentence: the owner's own names keep their capitals. */
-export const nameInside = (name: string, by: CompareBy) =>
-  name !== '' && (by === 'batch' || by === 'source') ? name : lowerFirst(groupName(name, by));
+/** A group's name in the middle of a sentence: the owner's own names stay as they are. */
+export function nameInside(name: string, by: CompareBy): string {
+  const words = texts().compare;
+  if (name === '') return words.unsaidWithin[by];
+  return by === 'batch' || by === 'source' ? ownWords(name) : words.within(name);
+}
 
 /** Stones that a claim on the group rests on. */
 export const claimBasis = ({ known, givenUp }: GroupSummary, what: CompareWhat) =>
@@ -39,14 +32,17 @@ export const claimBasis = ({ known, givenUp }: GroupSummary, what: CompareWhat) 
 
 /** How many stones speak for a group: "14 stones", "14 stones of 3 batches", "3 stones only". */
 export function countWords(group: GroupSummary, what: CompareWhat): string {
-  if (group.isFew) return `${stoneCount(claimBasis(group, what))} only`;
-  const all = stoneCount(what === 'coarse' ? group.figures.length : claimBasis(group, what));
-  return group.batches === 1 ? all : `${all} of ${group.batches} batches`;
+  const words = texts().compare;
+  if (group.isFew) return words.countOnly(claimBasis(group, what));
+  const count = what === 'coarse' ? group.figures.length : claimBasis(group, what);
+  return group.batches === 1 ? words.count(count) : words.countOfBatches(count, group.batches);
 }
 
-/** The stones of which the end is not known yet, or will never come: "4 still there, 1 set aside"; empty without. */
+/** The stones of which the end is not known yet, or will never come: "4 still in coarse, 1 set aside"; empty without. */
 export function openEndWords({ waiting, givenUp }: GroupSummary, what: CompareWhat): string {
-  const still = what === 'coarse' ? 'still in coarse' : 'still under way';
-  const parts = [waiting > 0 && `${waiting} ${still}`, givenUp > 0 && `${givenUp} set aside`];
-  return parts.filter((part) => part !== false).join(', ');
+  const { stillInCoarse, stillUnderWay, setAside } = texts().compare;
+  const still = what === 'coarse' ? stillInCoarse : stillUnderWay;
+  return [waiting > 0 && still(waiting), givenUp > 0 && setAside(givenUp)]
+    .filter((part) => part !== false)
+    .join(', ');
 }

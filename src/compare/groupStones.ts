@@ -1,12 +1,14 @@
-import { STEP_FACTS, STEPS } from '../grading/steps';
+import { STEPS } from '../grading/steps';
 import type { StoneDigest } from '../history/batchDigest';
+import { capitalized } from '../texts/capitalized';
+import { texts } from '../texts/speech';
 import type { CompareBy } from './compareBy';
 
 /** Stones that have something in common. */
 export interface StoneGroup {
   /** The same for the same group, whatever other stones there are. */
   readonly key: string;
-  /** What it is called; empty for stones of which nothing was said. */
+  /** What it is called, in the language spoken when it was made; empty for stones of which nothing was said. */
   readonly name: string;
   readonly stones: readonly StoneDigest[];
 }
@@ -49,19 +51,19 @@ function keyOf(stone: StoneDigest, by: CompareBy): string {
 }
 
 function nameOf(stone: StoneDigest, by: CompareBy, batchNames: ReadonlyMap<string, string>): string {
+  const words = texts().verdicts;
   switch (by) {
     case 'material':
-      return capital(stone.material ?? '');
+      return stone.material === null ? '' : capitalized(words.materials[stone.material]);
     case 'source':
       return plain(stone.source);
     case 'batch':
-      return batchNames.get(stone.batch) ?? `Batch of ${stone.firstDay}`;
+      return batchNames.get(stone.batch) ?? texts().compare.batchSince(stone.firstDay);
     case 'recipe':
       return STEPS.filter((step) => stone.steps.includes(step))
-        .map((step, place) => (place === 0 ? STEP_FACTS[step].title : STEP_FACTS[step].title.toLowerCase()))
+        .map((step, place) => (place === 0 ? words.steps[step] : words.stepsWithin[step]))
         .join(', ');
   }
 }
 
-const plain = (words: string) => words.trim().replace(/\s+/g, ' ');
-const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+const plain = (source: string) => source.trim().replace(/\s+/g, ' ');

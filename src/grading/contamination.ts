@@ -1,8 +1,9 @@
+import { texts } from '../texts/speech';
 import { flawTally, usualWidthMm } from './flawTally';
 import { DEFAULT_LIMITS, type Limits } from './limits';
 import type { MeasuredStone } from './measuredStone';
-import { backTo, scratchOrigin, wayBack } from './scratchOrigin';
-import { STEP_FACTS, type Step } from './steps';
+import { backTo, scratchOrigin } from './scratchOrigin';
+import type { Step } from './steps';
 
 /** What the scratches of a whole tray tell. */
 export interface Contamination {
@@ -55,15 +56,7 @@ export function contamination(
 }
 
 function sentenceOf(found: Omit<Contamination, 'sentence'>, all: number, step: Step): string {
-  const { scratched, isBatch, origin } = found;
-  const stones =
-    scratched.length === 1
-      ? `stone ${scratched[0]}`
-      : `stones ${scratched.slice(0, -1).join(', ')} and ${scratched.at(-1)}`;
-  if (!isBatch) {
-    const theirs = scratched.length === 1 ? 'this one' : 'these';
-    return `Only ${stones} of ${all} ${scratched.length === 1 ? 'shows' : 'show'} fresh scratches. Pale and busy stones hide theirs: look at some with a loupe. If they are scratched too, grit has got into the batch; if not, a sharp edge or a harder neighbor did it to ${theirs}.`;
-  }
-  const grit = origin === null ? 'coarser grit' : `${STEP_FACTS[origin].grit} or the like`;
-  return `${scratched.length} of ${all} stones are freshly scratched (${scratched.join(', ')}): ${grit} has likely got into this batch. Wash out barrel, lid and every stone, also those without a scratch in view, throw away the slurry and the charge, and ${wayBack(found.backTo, step)}.`;
+  const { fewScratched, batchScratched } = texts().verdicts.reasons;
+  if (!found.isBatch) return fewScratched(found.scratched, all);
+  return batchScratched(found.scratched, all, found.origin, found.backTo === step ? null : found.backTo);
 }

@@ -1,4 +1,6 @@
-import { plainNumber } from './plainNumber';
+import { lengthUnit, lengthWords, mmOfTyped } from '../texts/measures';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { Advice, RigNumbers } from './rigNumbers';
 
 /** A pit must be seen at least so many pixels across, between the halves of its depth. */
@@ -19,12 +21,11 @@ const SMALLEST_PIT_MM = 0.5;
  */
 export function distanceAdvice({ mmPerPx, blurPx }: RigNumbers): Advice {
   const smallestMm = mmPerPx * Math.hypot(PX_ACROSS, FULL_WIDTH * blurPx);
-  const scale = `1 mm is ${plainNumber(1 / mmPerPx)} pixels, and pits from ${plainNumber(smallestMm)} mm on are seen`;
-  if (smallestMm <= SMALLEST_PIT_MM) return { about: 'distance', inOrder: true, sentence: `${scale}.` };
+  const { distanceGood, distanceOff } = texts().rig;
+  const unitMm = mmOfTyped(1);
+  const seen = [`1 ${lengthUnit()}`, plainNumber(unitMm / mmPerPx), lengthWords(smallestMm)] as const;
+  if (smallestMm <= SMALLEST_PIT_MM)
+    return { about: 'distance', inOrder: true, sentence: distanceGood(...seen) };
   const share = Math.floor((100 * SMALLEST_PIT_MM) / smallestMm);
-  return {
-    about: 'distance',
-    inOrder: false,
-    sentence: `${scale} only: go closer, to ${share} % of the distance, or photograph fewer stones in more pixels.`,
-  };
+  return { about: 'distance', inOrder: false, sentence: distanceOff(...seen, `${share} %`) };
 }

@@ -1,9 +1,10 @@
 import { glossUnits } from '../optics/glossUnits';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import { ceilingGu60 } from './ceilingGu60';
 import type { StepLimits } from './limits';
 import type { MaterialName } from './materials';
 import type { Opinion } from './opinion';
-import { plainNumber } from './plainNumber';
 import { refractiveIndex } from './refractiveIndex';
 import { STEP_FACTS, type Step } from './steps';
 
@@ -21,21 +22,14 @@ export function dullOpinion(
   limits: StepLimits,
   material: MaterialName | null,
 ): Opinion {
-  const title = STEP_FACTS[step].title.toLowerCase();
-  const most = gu60AtMost === null ? '' : `: at most about ${plainNumber(gu60AtMost)} gloss units at 60°`;
-  if (step === 'coarse' || step === 'medium') {
-    return {
-      action: 'advance',
-      reason: `No highlight stands out${most}, as expected after ${title} grit.`,
-    };
-  }
+  const { dullExpected, tooDull, highlightMissing } = texts().verdicts.reasons;
+  const most = gu60AtMost === null ? null : plainNumber(gu60AtMost);
+  if (step === 'coarse' || step === 'medium') return { action: 'advance', reason: dullExpected(most, step) };
   const expected = leastExpected(step, limits, material);
   if (gu60AtMost !== null && gu60AtMost < expected) {
-    const reason = `No highlight stands out${most}; ${plainNumber(expected)} or more is expected after the ${title} step.`;
-    return { action: 'repeat', reason };
+    return { action: 'repeat', reason: tooDull(most, plainNumber(expected), step) };
   }
-  const reason = `No highlight found${most}, and one is expected after the ${title} step. Turn a rounded side to the lamp and photograph it again.`;
-  return { action: 'look-closer', reason };
+  return { action: 'look-closer', reason: highlightMissing(most, step) };
 }
 
 function leastExpected(step: Step, limits: StepLimits, material: MaterialName | null): number {

@@ -1,4 +1,5 @@
 import { fresnelReflectance } from '../optics/fresnelReflectance';
+import { texts } from '../texts/speech';
 import type { Advice, RigNumbers } from './rigNumbers';
 
 /** Refractive index of the reference ball: soda-lime glass (handbook value, from memory). */
@@ -19,26 +20,12 @@ export function exposureAdvice({ lampRadiance, light }: RigNumbers): Advice {
   // The half-vector lies halfway to the camera: cos² of half an angle is (1 + its cosine) / 2.
   const cosHalf = Math.sqrt((1 + Math.max(-1, Math.min(1, light.direction[2]))) / 2);
   const plateau = lampRadiance * fresnelReflectance(BALL_INDEX, cosHalf);
-  const percent = `${Math.round(100 * plateau)} %`;
+  const share = `${Math.round(100 * plateau)} %`;
+  const { exposureGood, exposureOff } = texts().rig;
   if (plateau >= PLATEAU.least && plateau <= PLATEAU.most) {
-    return {
-      about: 'exposure',
-      inOrder: true,
-      sentence: `The ball's highlight reaches ${percent} of the camera's limit: well exposed.`,
-    };
+    return { about: 'exposure', inOrder: true, sentence: exposureGood(share) };
   }
   const halves = Math.max(1, Math.round(2 * Math.abs(Math.log2(PLATEAU.aim / plateau))));
-  const way = plateau > PLATEAU.most ? 'darker' : 'brighter';
-  const where = plateau >= 1 ? "is above the camera's limit" : `reaches ${percent} of the camera's limit`;
-  return {
-    about: 'exposure',
-    inOrder: false,
-    sentence: `The ball's highlight ${where}: take it ${stops(halves)} ${way}.`,
-  };
-}
-
-function stops(halves: number): string {
-  if (halves === 1) return 'half a stop';
-  if (halves === 2) return 'one stop';
-  return `${halves % 2 === 0 ? halves / 2 : `${(halves - 1) / 2}½`} stops`;
+  const sentence = exposureOff(plateau >= 1 ? null : share, halves, plateau > PLATEAU.most);
+  return { about: 'exposure', inOrder: false, sentence };
 }

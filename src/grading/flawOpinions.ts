@@ -1,10 +1,11 @@
-import { flawCount } from './flawCount';
+import { densityNumber, densityUnit, lengthWords } from '../texts/measures';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { FlawTallies, FlawTally } from './flawTally';
 import type { StepLimits } from './limits';
 import type { Action, Opinion } from './opinion';
-import { plainNumber } from './plainNumber';
-import { backTo, scratchOrigin, wayBack } from './scratchOrigin';
-import { STEP_FACTS, type Step } from './steps';
+import { backTo, scratchOrigin } from './scratchOrigin';
+import type { Step } from './steps';
 
 /**
  * What the flaws of a stone say about it. No opinion means that they are within every limit.
@@ -32,24 +33,14 @@ function overLimits(tally: FlawTally, surfaceCm2: number, step: Step, limits: St
 }
 
 function fractures({ fracture }: FlawTally, step: Step, limits: StepLimits, again: Action): Opinion[] {
-  const length = plainNumber(fracture.totalMm);
-  const what =
-    fracture.count === 1
-      ? `One fracture of ${length} mm`
-      : `${fracture.count} fractures, ${length} mm in all`;
+  const { fracturesTooLong, fracturesOver } = texts().verdicts.reasons;
+  const length = lengthWords(fracture.totalMm);
   if (fracture.totalMm > limits.setAsideFractureMm) {
-    const advice = 'Saw it, break it there, or keep it as it is.';
-    return [
-      { action: 'set-aside', reason: `${what}: fractures like this often only open further. ${advice}` },
-    ];
+    return [{ action: 'set-aside', reason: fracturesTooLong(fracture.count, length) }];
   }
   if (fracture.totalMm <= limits.maxFractureMm) return [];
-  return [
-    {
-      action: again,
-      reason: `${what}, the limit ${occasion(step)} is ${plainNumber(limits.maxFractureMm)} mm.`,
-    },
-  ];
+  const limit = lengthWords(limits.maxFractureMm);
+  return [{ action: again, reason: fracturesOver(fracture.count, length, limit, step) }];
 }
 
 function pits(
@@ -59,16 +50,16 @@ function pits(
   limits: StepLimits,
   again: Action,
 ): Opinion[] {
+  const { pitsOver, pitsHoldGrit, widestPit } = texts().verdicts.reasons;
   const opinions: Opinion[] = [];
   const density = pit.count / surfaceCm2;
   if (density > limits.maxPitsPerCm2) {
-    const limit = plainNumber(limits.maxPitsPerCm2);
-    const amount = `${flawCount(density, 'pit')} per cm², the limit ${occasion(step)} is ${limit}.`;
-    opinions.push({ action: again, reason: step === 'coarse' ? amount : `${amount} ${PITS_HOLD_GRIT}` });
+    const limit = densityNumber(limits.maxPitsPerCm2);
+    const amount = pitsOver(densityNumber(density), densityUnit(), limit, step);
+    opinions.push({ action: again, reason: step === 'coarse' ? amount : `${amount} ${pitsHoldGrit}` });
   }
   if (pit.largestMm > limits.maxPitDiameterMm) {
-    const limit = plainNumber(limits.maxPitDiameterMm);
-    const size = `The widest pit is ${plainNumber(pit.largestMm)} mm across, the limit ${occasion(step)} is ${limit} mm.`;
+    const size = widestPit(lengthWords(pit.largestMm), lengthWords(limits.maxPitDiameterMm), step);
     opinions.push({ action: again, reason: size });
   }
   return opinions;
@@ -76,35 +67,28 @@ function pits(
 
 function chips({ chip }: FlawTally, step: Step, limits: StepLimits, again: Action): Opinion[] {
   if (chip.largestMm <= limits.maxChipMm) return [];
-  const limit = plainNumber(limits.maxChipMm);
-  const reason = `A chip of ${plainNumber(chip.largestMm)} mm, the limit ${occasion(step)} is ${limit} mm.`;
+  const { widestChip } = texts().verdicts.reasons;
+  const reason = widestChip(lengthWords(chip.largestMm), lengthWords(limits.maxChipMm), step);
   return [{ action: again, reason }];
 }
 
 function scratches({ scratch }: FlawTally, step: Step, limits: StepLimits): Opinion[] {
   if (limits.maxScratches === null || scratch.count <= limits.maxScratches) return [];
-  const found = scratch.count === 1 ? 'One fresh scratch' : `${scratch.count} fresh scratches`;
   const width = scratch.usualWidthMm;
   const origin = width === null ? null : scratchOrigin(width);
-  const why =
-    width === null || origin === null
-      ? 'coarser grit may have got in'
-      : `about ${plainNumber(width)} mm wide, as loose ${STEP_FACTS[origin].grit} leaves them`;
-  const errand = `Wash out stones and barrel, and ${wayBack(backTo(origin, step), step)}.`;
-  return [{ action: 'repeat', reason: `${found}: ${why}. ${errand}` }];
-}
-
-const PITS_HOLD_GRIT = 'Pits hold grit that would scratch the batch.';
-
-function occasion(step: Step): string {
-  if (step === 'coarse') return 'for leaving coarse';
-  return step === 'polish' ? 'for a finished stone' : `at the ${STEP_FACTS[step].title.toLowerCase()} step`;
+  const cause = width === null || origin === null ? null : { width: lengthWords(width), origin };
+  const target = backTo(origin, step);
+  const { scratchesOver } = texts().verdicts.reasons;
+  const reason = scratchesOver(scratch.count, cause, target === step ? null : target);
+  return [{ action: 'repeat', reason }];
 }
 
 function doubtSentence({ sure, withDoubtful }: FlawTallies, { maxScratches }: StepLimits): string {
-  const parts = (['fracture', 'pit', 'chip', 'scratch'] as const).flatMap((kind) => {
+  const found = (['fracture', 'pit', 'chip', 'scratch'] as const).flatMap((kind) => {
     const more = withDoubtful[kind].count - sure[kind].count;
-    return more > 0 && (kind !== 'scratch' || maxScratches !== null) ? [flawCount(more, kind)] : [];
+    return more > 0 && (kind !== 'scratch' || maxScratches !== null)
+      ? [[plainNumber(more), kind] as const]
+      : [];
   });
-  return `The photo may also show ${parts.join(' and ')}, too faint to be sure of; real ones would be over the limit. Check with a loupe.`;
+  return texts().verdicts.reasons.tooFaint(found);
 }

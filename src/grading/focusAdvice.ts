@@ -1,4 +1,6 @@
-import { plainNumber } from './plainNumber';
+import { finenessWords } from '../texts/measures';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { Advice, RigNumbers } from './rigNumbers';
 
 /** Blur of a camera in focus, standard deviation in pixels: lens, sensor and sharpening together rarely exceed it. */
@@ -11,11 +13,8 @@ const IN_FOCUS_PX = 1.3;
  * @returns In order, or that the photo is out of focus.
  */
 export function focusAdvice({ blurPx, mmPerPx }: RigNumbers): Advice {
-  const blur = `Edges are ${plainNumber(blurPx)} pixels soft, ${plainNumber(1000 * blurPx * mmPerPx)} µm on the stones`;
-  if (blurPx <= IN_FOCUS_PX) return { about: 'focus', inOrder: true, sentence: `${blur}: in focus.` };
-  return {
-    about: 'focus',
-    inOrder: false,
-    sentence: `${blur}: focus on the stones, hold the camera still and wipe the lens.`,
-  };
+  const { focusGood, focusOff } = texts().rig;
+  const blur = [plainNumber(blurPx), finenessWords(blurPx * mmPerPx)] as const;
+  if (blurPx <= IN_FOCUS_PX) return { about: 'focus', inOrder: true, sentence: focusGood(...blur) };
+  return { about: 'focus', inOrder: false, sentence: focusOff(...blur) };
 }

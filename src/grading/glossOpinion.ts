@@ -1,10 +1,11 @@
 import { glossUnits } from '../optics/glossUnits';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { Gloss } from './gloss';
 import { glossSentence } from './glossSentence';
 import type { StepLimits } from './limits';
 import { MATERIALS, type Material, type MaterialName } from './materials';
 import type { Opinion } from './opinion';
-import { plainNumber } from './plainNumber';
 import { refractiveIndex } from './refractiveIndex';
 import { STEP_FACTS, type Step } from './steps';
 
@@ -29,50 +30,43 @@ export function glossOpinion(
 function ground(gloss: Gloss, step: Step, material: MaterialName | null): Opinion {
   const { roughestAlpha } = STEP_FACTS[step];
   const { n } = refractiveIndex(material);
-  const title = STEP_FACTS[step].title.toLowerCase();
-  if (roughestAlpha >= 1)
-    return {
-      action: 'advance',
-      reason: `Reads about ${glossSentence(gloss)}, dull as ${title} grit leaves it.`,
-    };
+  const words = texts().verdicts.reasons;
+  const reading = glossSentence(gloss);
+  if (roughestAlpha >= 1) return { action: 'advance', reason: words.dullAsGround(reading, step) };
   const least = plainNumber(glossUnits(roughestAlpha, n, 60));
   if (gloss.alphaHigh <= roughestAlpha) {
-    return {
-      action: 'advance',
-      reason: `Reads about ${glossSentence(gloss)}; ${least} or more is expected after ${title}.`,
-    };
+    return { action: 'advance', reason: words.expected(reading, least, step) };
   }
   if (gloss.alpha <= roughestAlpha) {
-    const reason = `Reads about ${glossSentence(gloss)}, not sure enough: ${least} or more is expected after ${title}. Photograph it again with a rounded side to the lamp.`;
-    return { action: 'look-closer', reason };
+    return { action: 'look-closer', reason: words.maybeSmooth(reading, least, step) };
   }
-  const doubt =
-    gloss.alphaLow > roughestAlpha ? '' : ' It could just be enough, so compare it with the others.';
-  return {
-    action: 'repeat',
-    reason: `Reads about ${glossSentence(gloss)}; ${least} or more is expected after ${title}.${doubt}`,
-  };
+  const doubt = gloss.alphaLow > roughestAlpha ? [] : [words.couldBeEnough];
+  return { action: 'repeat', reason: [words.expected(reading, least, step), ...doubt].join(' ') };
 }
 
 function polished(gloss: Gloss, limits: StepLimits, material: MaterialName | null): Opinion {
+  const words = texts().verdicts.reasons;
   const wanted = limits.minShareOfCeiling ?? 0;
-  const ceiling = `a perfect polish of ${material ?? 'quartz'} reads ${plainNumber(gloss.ceilingGu60)}`;
-  const now = `Reads about ${glossSentence(gloss)}, ${gloss.finish}: ${percent(gloss.shareOfCeiling)} of its ceiling, ${ceiling}.`;
+  const ceiling = plainNumber(gloss.ceilingGu60);
+  const share = percent(gloss.shareOfCeiling);
+  const now = words.polished(glossSentence(gloss), gloss.finish, share, material, ceiling);
   if (gloss.shareOfCeilingLow >= wanted) return { action: 'finished', reason: now };
   if (gloss.shareOfCeiling >= wanted) {
-    const reason = `${now} It could be as little as ${percent(gloss.shareOfCeilingLow)}, and finished means ${percent(wanted)}: compare it with a stone you know.`;
-    return { action: 'look-closer', reason };
+    const doubt = words.couldBeLess(percent(gloss.shareOfCeilingLow), percent(wanted));
+    return { action: 'look-closer', reason: `${now} ${doubt}` };
   }
-  const missing = `Finished means ${percent(wanted)}, ${plainNumber(wanted * gloss.ceilingGu60)} gloss units.`;
-  const doubt =
-    gloss.shareOfCeilingHigh >= wanted ? ` It could be as much as ${percent(gloss.shareOfCeilingHigh)}.` : '';
-  return { action: 'repeat', reason: `${now} ${missing}${doubt}${habit(gloss, material)}` };
+  const missing = words.finishedMeans(percent(wanted), plainNumber(wanted * gloss.ceilingGu60));
+  const couldBeMore =
+    gloss.shareOfCeilingHigh >= wanted ? [words.couldBeMore(percent(gloss.shareOfCeilingHigh))] : [];
+  return { action: 'repeat', reason: [now, missing, ...couldBeMore, ...habit(gloss, material)].join(' ') };
 }
 
-function habit(gloss: Gloss, material: MaterialName | null): string {
-  const facts: Material | null = material === null ? null : MATERIALS[material];
-  if (facts?.practicalFinish === undefined || gloss.finish !== facts.practicalFinish) return '';
-  return ` Many pieces of ${material} stop at ${facts.practicalFinish}: if one more polish brings nothing, call it finished.`;
+/** What many pieces of the material do. */
+function habit(gloss: Gloss, material: MaterialName | null): string[] {
+  if (material === null) return [];
+  const { practicalFinish }: Material = MATERIALS[material];
+  if (practicalFinish === undefined || gloss.finish !== practicalFinish) return [];
+  return [texts().verdicts.reasons.oftenStops(material, practicalFinish)];
 }
 
 function percent(share: number): string {

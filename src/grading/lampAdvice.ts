@@ -1,6 +1,7 @@
 import { glossUnits } from '../optics/glossUnits';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import { FINISH_FROM_GU60 } from './finish';
-import { plainNumber } from './plainNumber';
 import { type Advice, type RigNumbers, STONE_RADIUS_MM } from './rigNumbers';
 import { roughnessSpread } from './roughnessSpread';
 
@@ -28,27 +29,23 @@ const SMALLEST_CHANGE = 0.25;
 export function lampAdvice(rig: RigNumbers): Advice {
   const { sourceSlope, light } = rig;
   const blurMm = rig.blurPx * rig.mmPerPx;
-  const wide = `${plainNumber(light.angularDiameterDeg)}° across as seen from the stones`;
+  const words = texts().rig;
+  const deg = plainNumber(light.angularDiameterDeg);
   const leastSlope = (blurMm * Math.sqrt(-2 * Math.log(1 - FULL_HEIGHT))) / STONE_RADIUS_MM;
   if (sourceSlope < leastSlope) {
     const times = plainNumber(Math.ceil((10 * leastSlope) / sourceSlope) / 10);
-    return advice(
-      `The lamp is only ${wide}, too small for this sharpness: its image on a stone drowns in the blur. Make it ${times} times as large, or bring it as much nearer.`,
-    );
+    return advice(words.lampTooSmall(deg, times));
   }
   const [mirror, gloss] = borders();
   const mostSpread = Math.log(gloss / mirror) / 2 / NORMAL_90;
   const isTold = (slope: number) =>
     roughnessSpread(mirror, { sourceSlope: slope, blurMm, radiusMm: STONE_RADIUS_MM }) <= mostSpread;
   const enough = [1, 0.5, SMALLEST_CHANGE].find((share) => isTold(share * sourceSlope));
-  if (enough === 1) return { about: 'lamp', inOrder: true, sentence: `The lamp is ${wide}: a good size.` };
+  if (enough === 1) return { about: 'lamp', inOrder: true, sentence: words.lampGood(deg) };
   if (enough === undefined || enough * sourceSlope < leastSlope) {
-    return advice(
-      `The lamp is ${wide}; at this sharpness no lamp can tell gloss from mirror: bring the camera nearer.`,
-    );
+    return advice(words.lampHopeless(deg));
   }
-  const change = enough === 0.5 ? 'halve it or double its distance' : 'make it a quarter as wide';
-  return advice(`The lamp is ${wide}, too large to tell gloss from mirror at this sharpness: ${change}.`);
+  return advice(words.lampTooLarge(deg, enough === 0.5 ? 'half' : 'quarter'));
 }
 
 const advice = (sentence: string): Advice => ({ about: 'lamp', inOrder: false, sentence });

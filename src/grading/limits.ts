@@ -42,32 +42,29 @@ export const DEFAULT_LIMITS: Limits = {
   polish: { ...LEAVING_COARSE, maxScratches: 1, minShareOfCeiling: 0.75 },
 };
 
-/** How a limit is named and what it rests on. */
+/** What a limit is counted in and what it rests on. */
 export interface LimitNote {
-  readonly label: string;
-  readonly unit: string;
+  /** Empty for a plain number. */
+  readonly unit: 'mm' | 'per cm²' | '';
   readonly source: string;
 }
 
 export const LIMIT_NOTES: Readonly<Record<keyof StepLimits, LimitNote>> = {
-  maxPitsPerCm2: { label: 'Most pits', unit: 'per cm²', source: 'our default; density as in ASTM G46' },
-  maxPitDiameterMm: { label: 'Widest pit', unit: 'mm', source: 'our default; size as in ASTM G46' },
-  maxFractureMm: { label: 'Longest fractures, together', unit: 'mm', source: 'our default' },
+  maxPitsPerCm2: { unit: 'per cm²', source: 'our default; density as in ASTM G46' },
+  maxPitDiameterMm: { unit: 'mm', source: 'our default; size as in ASTM G46' },
+  maxFractureMm: { unit: 'mm', source: 'our default' },
   setAsideFractureMm: {
-    label: 'Fractures too long to grind out',
     unit: 'mm',
     source: 'our default; that long fractures rarely grind out is common practice',
   },
-  maxChipMm: { label: 'Widest chip', unit: 'mm', source: 'our default' },
-  maxScratches: { label: 'Most fresh scratches', unit: '', source: 'our default' },
-  minFlawConfidence: { label: 'Count a flaw from this confidence', unit: '', source: 'our default' },
+  maxChipMm: { unit: 'mm', source: 'our default' },
+  maxScratches: { unit: '', source: 'our default' },
+  minFlawConfidence: { unit: '', source: 'our default' },
   minShareOfCeiling: {
-    label: 'Finished from this share of the ceiling',
     unit: '',
     source: 'our default: on quartz the lower end of gloss',
   },
   minLengthMm: {
-    label: 'Shortest stone to grind on',
     unit: 'mm',
     source: 'our default; that small stones must stop is common practice',
   },

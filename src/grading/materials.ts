@@ -1,12 +1,15 @@
 import type { Finish } from './finish';
 
+/** Kinds of danger in grinding a material. */
+export type Hazard = 'copper' | 'asbestos' | 'asbestos-fibers';
+
 /** What is known of a material before it is photographed. */
 export interface Material {
   /** Lowest and highest refractive index of the mineral. */
   readonly n: readonly [low: number, high: number];
   readonly mohs: readonly [low: number, high: number];
-  /** Why this stone needs care. Common practice; local rules and qualified advice come first. */
-  readonly hazard?: string;
+  /** Why this stone needs care; `verdicts.hazards` says what to do. Common practice. */
+  readonly hazard?: Hazard;
   /** Where many pieces stop whatever is done. Common practice. */
   readonly practicalFinish?: Finish;
   readonly source: string;
@@ -14,8 +17,6 @@ export interface Material {
 
 const HANDBOOK = 'gemmological handbook tables';
 const FROM_MEMORY = 'gemmological handbook tables, from memory';
-const COPPER =
-  'Contains copper: grind it wet only, keep the slurry off skin and out of water, and follow local rules.';
 
 const chalcedony = { n: [1.53, 1.54], mohs: [6.5, 7], source: HANDBOOK } as const;
 const quartz = { n: [1.544, 1.553], mohs: [7, 7], source: HANDBOOK } as const;
@@ -35,7 +36,7 @@ export const MATERIALS = {
   carnelian: chalcedony,
   chalcedony,
   chert: { ...chalcedony, practicalFinish: 'satin' },
-  chrysocolla: { n: [1.46, 1.57], mohs: [2, 4], hazard: COPPER, source: FROM_MEMORY },
+  chrysocolla: { n: [1.46, 1.57], mohs: [2, 4], hazard: 'copper', source: FROM_MEMORY },
   citrine: quartz,
   corundum: { n: [1.762, 1.77], mohs: [9, 9], source: HANDBOOK },
   fluorite: { n: [1.434, 1.434], mohs: [4, 4], source: HANDBOOK },
@@ -46,7 +47,7 @@ export const MATERIALS = {
   jasper: { ...chalcedony, practicalFinish: 'satin' },
   labradorite: { n: [1.559, 1.568], mohs: [6, 6.5], source: FROM_MEMORY },
   'lapis lazuli': { n: [1.5, 1.55], mohs: [5, 6], source: FROM_MEMORY },
-  malachite: { n: [1.655, 1.909], mohs: [3.5, 4], hazard: COPPER, source: FROM_MEMORY },
+  malachite: { n: [1.655, 1.909], mohs: [3.5, 4], hazard: 'copper', source: FROM_MEMORY },
   moonstone: { n: [1.518, 1.526], mohs: [6, 6.5], source: FROM_MEMORY },
   nephrite: { n: [1.606, 1.632], mohs: [6, 6.5], source: FROM_MEMORY },
   obsidian: { n: [1.48, 1.51], mohs: [5, 5.5], source: HANDBOOK },
@@ -60,8 +61,7 @@ export const MATERIALS = {
   serpentine: {
     n: [1.56, 1.571],
     mohs: [2.5, 5.5],
-    hazard:
-      'Some serpentines contain asbestos: have it identified before you grind it, never work it dry, and follow local rules.',
+    hazard: 'asbestos',
     practicalFinish: 'satin',
     source: FROM_MEMORY,
   },
@@ -70,12 +70,12 @@ export const MATERIALS = {
   "tiger's eye": {
     n: [1.544, 1.553],
     mohs: [6.5, 7],
-    hazard: 'Quartz grown through asbestos fibers: the finished stone is safe, but never work it dry.',
+    hazard: 'asbestos-fibers',
     source: FROM_MEMORY,
   },
   topaz: { n: [1.61, 1.64], mohs: [8, 8], source: HANDBOOK },
   tourmaline: { n: [1.624, 1.644], mohs: [7, 7.5], source: FROM_MEMORY },
-  turquoise: { n: [1.61, 1.65], mohs: [5, 6], hazard: COPPER, source: FROM_MEMORY },
+  turquoise: { n: [1.61, 1.65], mohs: [5, 6], hazard: 'copper', source: FROM_MEMORY },
   unakite: { n: [1.52, 1.76], mohs: [6, 7], source: FROM_MEMORY },
 } as const satisfies Readonly<Record<string, Material>>;
 

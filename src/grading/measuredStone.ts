@@ -74,6 +74,8 @@ export interface MeasuredStone {
   readonly glossBound: MeasuredBound | null;
   /** True when gloss was not read because lamp or camera moved, or the light that its highlight mirrors. */
   readonly glossWithheld?: boolean | 'second-light';
+  /** What speaks against its being a stone that can be judged; left out where nothing does. */
+  readonly unlike?: 'shadow' | 'round' | 'ragged' | 'photo';
   /** Left out when no highlight was fitted, or one as wide as the stone. */
   readonly skin?: MeasuredSkin;
   readonly flaws: readonly MeasuredFlaw[];

@@ -1,4 +1,5 @@
-import { plainNumber } from './plainNumber';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 
 /** A photo's lamp and camera against the remembered ones, as far as sentences need it; a report's check fits it. */
 export interface ComparedRig {
@@ -25,33 +26,30 @@ const SAME_TURN_DEG = 6;
  */
 export function rigNotes(check: ComparedRig): string[] {
   const alarms = check.changes.filter((code) => !(check.byBall && code === 'exposure-changed'));
-  const how = check.byBall ? 'by its ball' : 'by tray, shadows and edges';
-  const judgment =
-    alarms.length === 0
-      ? `Lamp and camera stand as remembered (${how}).`
-      : `Lamp and camera are not as remembered (${how}).`;
+  const { asRemembered, notAsRemembered } = texts().rig;
+  const judgment = (alarms.length === 0 ? asRemembered : notAsRemembered)(check.byBall);
   return [judgment, ...lampNotes(check), ...cameraNotes(check)];
 }
 
 function lampNotes({ changes, lampOffDeg, lampSizeRatio, shadowTurnDeg }: ComparedRig): string[] {
   if (!changes.includes('lamp-moved')) return [];
+  const words = texts().rig;
   const notes: string[] = [];
-  if (lampOffDeg !== null) notes.push(`The lamp's direction is ${plainNumber(lampOffDeg)}° off.`);
+  if (lampOffDeg !== null) notes.push(words.lampOff(plainNumber(lampOffDeg)));
   if (lampSizeRatio !== null && Math.abs(lampSizeRatio - 1) > SAME_SIZE)
-    notes.push(`It looks ${percent(lampSizeRatio)} as wide as it did.`);
+    notes.push(words.lampLooks(percent(lampSizeRatio)));
   if (shadowTurnDeg !== null && shadowTurnDeg > SAME_TURN_DEG)
-    notes.push(`Shadows fall ${plainNumber(shadowTurnDeg)}° from where they fell.`);
+    notes.push(words.shadowsTurned(plainNumber(shadowTurnDeg)));
   return notes;
 }
 
 function cameraNotes({ byBall, changes, scaleRatio, exposureRatio }: ComparedRig): string[] {
+  const words = texts().rig;
   const notes: string[] = [];
   if (changes.includes('camera-moved') && scaleRatio !== null)
-    notes.push(`A pixel covers ${percent(scaleRatio)} of what it covered.`);
-  if (changes.includes('exposure-changed') && exposureRatio !== null) {
-    const made = byBall ? 'the ball makes up for it' : "corrected by the tray's light";
-    notes.push(`The exposure is ${percent(exposureRatio)} of the remembered one: ${made}.`);
-  }
+    notes.push(words.scaleChanged(percent(scaleRatio)));
+  if (changes.includes('exposure-changed') && exposureRatio !== null)
+    notes.push(words.exposureChanged(percent(exposureRatio), byBall));
   return notes;
 }
 

@@ -1,5 +1,5 @@
 import { GRITS } from './grits';
-import { STEP_FACTS, STEPS, type Step } from './steps';
+import { STEPS, type Step } from './steps';
 
 /** Width of a groove as a share of the grain that cut it: grains roll and chip, and only an edge bites. Our assumption. */
 const GROOVE_SHARE = 0.35;
@@ -36,11 +36,4 @@ export function backTo(origin: Step | null, step: Step): Step {
   const here = STEPS.indexOf(step);
   const after = origin === null ? here - 1 : STEPS.indexOf(origin) + 1;
   return STEPS[Math.max(0, Math.min(here, after))]!;
-}
-
-/** Where scratched stones go on, as the end of a sentence: "go back to the medium step". */
-export function wayBack(target: Step, step: Step): string {
-  return target === step
-    ? 'repeat this step'
-    : `go back to the ${STEP_FACTS[target].title.toLowerCase()} step`;
 }

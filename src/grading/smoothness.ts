@@ -1,7 +1,8 @@
-import { flawCount } from './flawCount';
+import { lengthWords, surfaceWords } from '../texts/measures';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { FlawTallies } from './flawTally';
 import type { MeasuredFlaw } from './measuredStone';
-import { plainNumber } from './plainNumber';
 
 /** What one kind of flaw takes off the smoothness. */
 export interface SmoothnessPart {
@@ -25,10 +26,10 @@ export interface Smoothness {
  * pits weigh most because they hold grit, fractures next because they rarely grind out (common practice).
  */
 const WEIGHTS = [
-  { kind: 'pit', most: 50, scale: 1.5, measure: 'mm across' },
-  { kind: 'fracture', most: 30, scale: 3, measure: 'mm long' },
-  { kind: 'chip', most: 12, scale: 2, measure: 'mm across' },
-  { kind: 'scratch', most: 8, scale: 5, measure: 'mm long' },
+  { kind: 'pit', most: 50, scale: 1.5 },
+  { kind: 'fracture', most: 30, scale: 3 },
+  { kind: 'chip', most: 12, scale: 2 },
+  { kind: 'scratch', most: 8, scale: 5 },
 ] as const;
 
 /**
@@ -42,14 +43,14 @@ const WEIGHTS = [
  * @returns The score and its four parts, always in the same order.
  */
 export function smoothness(tallies: FlawTallies): Smoothness {
-  const parts = WEIGHTS.map(({ kind, most, scale, measure }) => {
+  const { noneSeen, seenOn } = texts().verdicts.reasons;
+  const parts = WEIGHTS.map(({ kind, most, scale }) => {
     const { count, totalMm } = tallies.sure[kind];
     const lost = most * -Math.expm1(-totalMm / tallies.surfaceCm2 / scale);
-    const together = count > 1 ? ' together' : '';
-    const on = `on ${plainNumber(tallies.surfaceCm2)} cm²`;
-    const found = flawCount(count, kind);
     const why =
-      count === 0 ? `${found} seen` : `${found}, ${plainNumber(totalMm)} ${measure}${together}, ${on}`;
+      count === 0
+        ? noneSeen(kind)
+        : seenOn(plainNumber(count), kind, lengthWords(totalMm), surfaceWords(tallies.surfaceCm2));
     return { kind, lost, most, why };
   });
   return { score: Math.max(0, 100 - parts.reduce((sum, { lost }) => sum + lost, 0)), parts };

@@ -1,5 +1,6 @@
+import { densityNumber, densityUnit, lengthWords } from '../texts/measures';
+import { texts } from '../texts/speech';
 import { dullOpinion } from './dullOpinion';
-import { flawCount } from './flawCount';
 import { flawOpinions } from './flawOpinions';
 import type { FlawTallies } from './flawTally';
 import type { Gloss } from './gloss';
@@ -8,7 +9,6 @@ import type { StepLimits } from './limits';
 import type { MaterialName } from './materials';
 import type { MeasuredStone } from './measuredStone';
 import { ACTIONS_BEST_FIRST, type Action, type Opinion } from './opinion';
-import { plainNumber } from './plainNumber';
 import type { Step } from './steps';
 import { viewOpinions } from './viewOpinions';
 import { wetOpinion } from './wetOpinion';
@@ -41,7 +41,7 @@ export interface VerdictBasis {
  *
  * A bad stone sent on spoils a batch, a good one kept back loses a week; so a stone only goes on or is finished
  * when nothing speaks against it, and doubt calls for another look. A stone that looks wet is judged no further,
- * because water hides pits.
+ * because water hides pits, and neither is what does not look like a stone.
  *
  * @param basis - The stone, its flaws and gloss, and the rules of the step.
  * @returns One action with its reasons; more flaws never make it better.
@@ -50,14 +50,22 @@ export function verdict(basis: VerdictBasis): Verdict {
   const { stone, tallies, gloss, step, limits, material, mmPerPx } = basis;
   const flaws = flawOpinions(tallies, step, limits);
   const wet = wetOpinion(gloss, step, material);
-  if (wet?.sure) return { action: 'look-closer', reasons: [wet, ...flaws].map(({ reason }) => reason) };
+  const views = viewOpinions(stone, mmPerPx);
+  const isUnlike = stone.unlike !== undefined && stone.unlike !== 'photo';
+  if (isUnlike || wet?.sure)
+    return lookCloser([...(isUnlike ? views : []), ...(wet?.sure ? [wet] : []), ...flaws]);
   const shine = wet ?? shineOpinion(basis);
   const sound = flaws.length === 0 ? [soundness(tallies, step)] : [];
-  const opinions = [...flaws, ...viewOpinions(stone, mmPerPx), ...sound, shine];
+  const opinions = [...flaws, ...views, ...sound, shine];
   const found = worst(opinions);
   const small = tooSmall(stone, step, limits, found.action);
   return small ? { action: small.action, reasons: [small.reason, ...found.reasons] } : found;
 }
+
+const lookCloser = (opinions: readonly Opinion[]): Verdict => ({
+  action: 'look-closer',
+  reasons: opinions.map(({ reason }) => reason),
+});
 
 /** What a stone that does not look wet shows by its shine, or why that was not read. */
 function shineOpinion({ stone, gloss, gu60AtMost, step, limits, material }: VerdictBasis): Opinion {
@@ -80,10 +88,11 @@ function worst(opinions: readonly Opinion[]): Verdict {
 
 function soundness(tallies: FlawTallies, step: Step): Opinion {
   const { pit, fracture } = tallies.sure;
-  const pits = pit.count === 0 ? 'no pits' : `${flawCount(pit.count / tallies.surfaceCm2, 'pit')} per cm²`;
-  const fractures =
-    fracture.count === 0 ? 'no fractures' : `${plainNumber(fracture.totalMm)} mm of fractures`;
-  const reason = `Sound: ${pits} and ${fractures} on the side in view.`;
+  const density = densityNumber(pit.count / tallies.surfaceCm2);
+  const reason = texts().verdicts.reasons.sound(
+    pit.count === 0 ? null : { density, per: densityUnit() },
+    fracture.count === 0 ? null : lengthWords(fracture.totalMm),
+  );
   return { action: step === 'polish' ? 'finished' : 'advance', reason };
 }
 
@@ -91,7 +100,6 @@ function soundness(tallies: FlawTallies, step: Step): Opinion {
 function tooSmall(stone: MeasuredStone, step: Step, limits: StepLimits, action: Action): Opinion | null {
   const grindsOn = action === 'back-to-coarse' || (action === 'repeat' && step === 'coarse');
   if (!grindsOn || stone.cutOff || stone.lengthMm >= limits.minLengthMm) return null;
-  const least = plainNumber(limits.minLengthMm);
-  const reason = `It is down to ${plainNumber(stone.lengthMm)} mm, and below ${least} mm grinding on costs more stone than it mends. Keep it as it is or set it aside.`;
-  return { action: 'set-aside', reason };
+  const { tooSmall: words } = texts().verdicts.reasons;
+  return { action: 'set-aside', reason: words(lengthWords(stone.lengthMm), lengthWords(limits.minLengthMm)) };
 }

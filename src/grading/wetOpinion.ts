@@ -1,9 +1,10 @@
 import { glossUnits } from '../optics/glossUnits';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { Gloss } from './gloss';
 import { glossSentence } from './glossSentence';
 import type { MaterialName } from './materials';
 import type { Opinion } from './opinion';
-import { plainNumber } from './plainNumber';
 import { refractiveIndex } from './refractiveIndex';
 import { STEP_FACTS, type Step } from './steps';
 
@@ -26,11 +27,10 @@ export function wetOpinion(
   step: Step,
   material: MaterialName | null,
 ): WetOpinion | null {
-  const { wetBelowAlpha, title } = STEP_FACTS[step];
+  const { wetBelowAlpha } = STEP_FACTS[step];
   if (gloss === null || wetBelowAlpha === null || gloss.alpha >= wetBelowAlpha) return null;
   const sure = gloss.alphaHigh < wetBelowAlpha;
-  const grit = title.toLowerCase();
   const most = plainNumber(glossUnits(wetBelowAlpha, refractiveIndex(material).n, 60));
-  const reason = `It reads ${glossSentence(gloss)}, and ${grit} grit leaves ${most} at most: it ${sure ? 'looks' : 'may be'} wet. Dry it and photograph it again; if it is dry, check the step.`;
+  const reason = texts().verdicts.reasons.wet(glossSentence(gloss), most, step, sure);
   return { action: 'look-closer', reason, sure };
 }

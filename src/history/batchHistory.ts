@@ -8,8 +8,10 @@ import type {
   RecordId,
   RunRecord,
   StoneRecord,
+  WithdrawalRecord,
 } from '../journal/records';
 import { currentRecords } from './currentRecords';
+import { withdrawnIds } from './withdrawnIds';
 
 /** All records of one batch, corrections included, in any order. */
 export interface BatchRecords {
@@ -19,6 +21,7 @@ export interface BatchRecords {
   readonly checks: readonly CheckRecord[];
   readonly identities: readonly IdentityRecord[];
   readonly decisions: readonly DecisionRecord[];
+  readonly withdrawals: readonly WithdrawalRecord[];
 }
 
 /** A stone as one photo of a check shows it. */
@@ -63,16 +66,18 @@ export interface BatchHistory {
 /** Key of a place in `BatchCheck.stoneAt`. */
 export const placeKey = (photo: RecordId, place: number) => `${photo}/${place}`;
 
-/** Puts the records of a batch together: each check with its photos, each stone with its checks. */
+/** Puts the records of a batch together, but for those withdrawn: each check with its photos, each stone with its checks. */
 export function batchHistory(records: BatchRecords): BatchHistory {
-  const photos = currentRecords(records.checks);
+  const withdrawn = withdrawnIds(records.withdrawals);
+  const present = <T extends { readonly id: RecordId }>(things: readonly T[]) =>
+    things.filter(({ id }) => !withdrawn.has(id));
+  const photos = present(currentRecords(records.checks));
   const identities = newestBy(currentRecords(records.identities), ({ check }) => check);
   const decisions = newestBy(currentRecords(records.decisions), ({ check, stone }) => placeOf(check, stone));
-  const ids = new Set(photos.map(({ id }) => id));
-  // A side whose first photo is missing, as when only one of two devices' journals is here, stands for itself.
-  const isFirst = ({ faceOf }: CheckRecord) => faceOf === null || !ids.has(faceOf);
+  const firstOf = firstPhotos(photos);
+  const isFirst = (photo: CheckRecord) => firstOf.get(photo) === photo;
   const checks = photos.filter(isFirst).map((check): BatchCheck => {
-    const own = photos.filter((photo) => photo === check || photo.faceOf === check.id);
+    const own = photos.filter((photo) => firstOf.get(photo) === check);
     const named = own.flatMap((photo) =>
       (identities.get(photo.id)?.stones ?? []).map(
         ({ place, stone }) => [placeKey(photo.id, place), stone] as const,
@@ -83,11 +88,33 @@ export function batchHistory(records: BatchRecords): BatchHistory {
   checks.sort((a, b) =>
     a.check.day === b.check.day ? order(a.check.id, b.check.id) : order(a.check.day, b.check.day),
   );
-  const stones = currentRecords(records.stones).map((stone) => ({
+  const stones = present(currentRecords(records.stones)).map((stone) => ({
     stone,
     checks: checks.flatMap((one) => stoneCheck(one, stone.id, decisions)),
   }));
-  return { batch: records.batch, runs: currentRecords(records.runs), checks, stones };
+  return { batch: records.batch, runs: present(currentRecords(records.runs)), checks, stones };
+}
+
+/**
+ * The first photo of the check that each photo belongs to. A side whose first photo is missing, as when only one of two
+ * devices' journals is here, stands for itself; a side of a side belongs to the first photo of both, and of photos that
+ * are each a side of the next, as no device says, the oldest is the first: no photo is lost.
+ */
+function firstPhotos(photos: readonly CheckRecord[]): Map<CheckRecord, CheckRecord> {
+  const byId = new Map(photos.map((photo) => [photo.id, photo]));
+  const firstOf = new Map<CheckRecord, CheckRecord>();
+  for (const photo of photos) {
+    const way = new Set<CheckRecord>();
+    let at = photo;
+    while (!way.has(at) && !firstOf.has(at)) {
+      way.add(at);
+      at = byId.get(at.faceOf ?? '') ?? at;
+    }
+    const circle = [...way].slice([...way].indexOf(at));
+    const first = firstOf.get(at) ?? circle.reduce((a, b) => (a.id < b.id ? a : b));
+    for (const one of way) firstOf.set(one, first);
+  }
+  return firstOf;
 }
 
 function stoneCheck(

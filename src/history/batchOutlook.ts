@@ -1,3 +1,4 @@
+import { texts } from '../texts/speech';
 import type { BatchHistory, StoneCheck, StoneHistory } from './batchHistory';
 import { daysPerCheck, type StoneOutlook, stoneOutlook, weeks } from './stoneOutlook';
 
@@ -51,17 +52,17 @@ function isInCoarse({ checks }: StoneHistory): boolean {
 }
 
 function sentenceOf(outlooks: readonly StoneOutlook[], ready: number, staying: number): string {
-  const total = outlooks.length;
-  const parts = [`${ready} of ${total} ${ready === 1 ? 'is' : 'are'} ready`];
+  const words = texts().history;
+  const parts = [words.batchReady(ready, outlooks.length)];
   const waits = outlooks.flatMap(({ days }) => (days === null ? [] : [days]));
   if (waits.length > 0) {
     const half = waits.toSorted((a, b) => a.middle - b.middle)[waits.length >> 1]!;
-    parts.push(`${waits.length} more will clear, half of them in ${weeks(half)}`);
+    parts.push(words.batchClears(waits.length, weeks(half)));
   }
-  if (staying > 0) parts.push(`${staying} will hardly clear`);
+  if (staying > 0) parts.push(words.batchStays(staying));
   const others = outlooks.filter(({ kind }) => kind === 'other').length;
-  if (others > 0) parts.push(`${others} ${others === 1 ? 'is' : 'are'} kept back by something else`);
+  if (others > 0) parts.push(words.batchOthers(others));
   const early = outlooks.filter(({ kind }) => kind === 'early').length;
-  if (early > 0) parts.push(`${early} ${early === 1 ? 'needs' : 'need'} a second look at the same side`);
+  if (early > 0) parts.push(words.batchEarly(early));
   return `${parts.join('; ')}.`;
 }

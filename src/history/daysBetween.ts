@@ -7,7 +7,11 @@ export function daysBetween(from: Day, to: Day): number {
   return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAY_MS);
 }
 
-/** The day so many days after another. */
+/** The last day that YYYY-MM-DD can say. */
+const LAST_MS = Date.UTC(9999, 11, 31);
+
+/** The day so many days after another, as far as four digits of a year reach. */
 export function dayAfter(day: Day, days: number): Day {
-  return new Date(Date.parse(`${day}T00:00:00Z`) + Math.round(days) * DAY_MS).toISOString().slice(0, 10);
+  const ms = Date.parse(`${day}T00:00:00Z`) + Math.round(days) * DAY_MS;
+  return new Date(Math.min(LAST_MS, ms)).toISOString().slice(0, 10);
 }

@@ -1,7 +1,8 @@
 import { glossOf } from '../grading/gloss';
 import type { MaterialName } from '../grading/materials';
-import { plainNumber } from '../grading/plainNumber';
 import { STEP_FACTS } from '../grading/steps';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { StoneCheck } from './batchHistory';
 import { joinFaces } from './joinFaces';
 
@@ -32,20 +33,13 @@ export function glossProgress(
   });
   const [before, now] = [read.at(-2), read.at(-1)];
   if (!now) return null;
-  const { title, roughestAlpha } = STEP_FACTS[now.step];
-  const after = title.toLowerCase();
+  const words = texts().history;
   const gu = plainNumber(now.gloss.gu60);
-  const isLate = now.gloss.alphaLow > roughestAlpha;
+  const isLate = now.gloss.alphaLow > STEP_FACTS[now.step].roughestAlpha;
   if (before && isLate && now.gloss.alpha >= 0.9 * before.gloss.alpha) {
     const then = plainNumber(before.gloss.gu60);
-    const sentence = `Stuck: it read ${then} gloss units after ${STEP_FACTS[before.step].title.toLowerCase()} and ${gu} now, and ${after} should leave it smoother. Another round of the same is unlikely to help: go back one grit, or take it as its end.`;
-    return { kind: 'stuck', sentence };
+    return { kind: 'stuck', sentence: words.glossStuck(then, before.step, gu, now.step) };
   }
-  if (isLate) {
-    return { kind: 'late', sentence: `Late: ${gu} gloss units is rougher than ${after} should leave it.` };
-  }
-  return {
-    kind: 'on-time',
-    sentence: `On time: ${gu} gloss units is what ${after} should leave, or better.`,
-  };
+  if (isLate) return { kind: 'late', sentence: words.glossLate(gu, now.step) };
+  return { kind: 'on-time', sentence: words.glossOnTime(gu, now.step) };
 }

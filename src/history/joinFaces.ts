@@ -16,6 +16,7 @@ export function joinFaces(faces: readonly CheckedStone[]): MeasuredStone {
   const most = (figure: (face: CheckedStone) => number) => Math.max(...faces.map(figure));
   const told = faces.flatMap(({ highlight }) => (highlight === null ? [] : [highlight]));
   const withheld = faces.find(({ glossWithheld }) => glossWithheld !== undefined)?.glossWithheld;
+  const unlike = faces.every((face) => face.unlike !== undefined) ? first.unlike : undefined;
   const highlight = told.length === 0 ? null : told.reduce(telling);
   return {
     id: first.place,
@@ -26,6 +27,7 @@ export function joinFaces(faces: readonly CheckedStone[]): MeasuredStone {
     highlight,
     glossBound: highlight ? null : (faces.find(({ glossBound }) => glossBound !== null)?.glossBound ?? null),
     ...(highlight === null && withheld !== undefined ? { glossWithheld: withheld } : {}),
+    ...(unlike === undefined ? {} : { unlike }),
     flaws: faces.flatMap(({ flaws }) => flaws),
     inspectedCm2: faces.reduce((sum, { inspectedCm2 }) => sum + inspectedCm2, 0),
   };

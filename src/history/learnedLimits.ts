@@ -1,7 +1,7 @@
 import type { StepLimits } from '../grading/limits';
-import { plainNumber } from '../grading/plainNumber';
 import type { Step } from '../grading/steps';
-import { STEP_FACTS } from '../grading/steps';
+import { densityNumber, densityUnit, lengthNumber, lengthWords } from '../texts/measures';
+import { texts } from '../texts/speech';
 import type { StoneHistory } from './batchHistory';
 import { flawLevels } from './stoneOutlook';
 
@@ -16,8 +16,8 @@ export interface LearnedLimit {
 /** So many stones let go against the advice make a habit. Our default. */
 const LEAST_DECISIONS = 4;
 const KINDS = [
-  { kind: 'pit', limit: 'maxPitsPerCm2', what: 'pits per cm²' },
-  { kind: 'fracture', limit: 'maxFractureMm', what: 'mm of fractures' },
+  { kind: 'pit', limit: 'maxPitsPerCm2' },
+  { kind: 'fracture', limit: 'maxFractureMm' },
 ] as const;
 
 /**
@@ -38,18 +38,27 @@ export function learnedLimits(
       .filter(({ check, decision }) => check.step === step && decision !== null)
       .map((seen) => ({ levels: flawLevels(seen.faces, limits), goesOn: isGood(seen.decision) })),
   );
-  return KINDS.flatMap(({ kind, limit, what }) => {
+  return KINDS.flatMap(({ kind, limit }) => {
     const over = decided.filter(({ levels, goesOn }) => goesOn && levels[kind] > 1);
     const held = decided.filter(({ levels, goesOn }) => !goesOn && levels[kind] > 1);
     if (over.length < LEAST_DECISIONS) return [];
     const letGo = over.map(({ levels }) => levels[kind]).sort((a, b) => a - b);
     const usual = letGo[Math.floor(0.8 * (letGo.length - 1))]!;
     if (held.filter(({ levels }) => levels[kind] <= usual).length > over.length / 4) return [];
-    const value = Number(plainNumber(usual * limits[limit]));
-    const title = STEP_FACTS[step].title.toLowerCase();
-    const sentence = `You usually let stones go on from ${title} with up to ${plainNumber(value)} ${what}; your limit is ${plainNumber(limits[limit])}. Make it your limit?`;
+    const value = asWritten(usual * limits[limit]);
+    const sentence = sentenceOf(kind, step, value, limits[limit]);
     return [{ step, limit, value, sentence }];
   });
 }
+
+function sentenceOf(kind: 'pit' | 'fracture', step: Step, value: number, limit: number): string {
+  const { learnedPits, learnedFractures } = texts().history;
+  return kind === 'pit'
+    ? learnedPits(step, densityNumber(value), densityUnit(), densityNumber(limit))
+    : learnedFractures(step, lengthWords(value), lengthNumber(limit));
+}
+
+/** Two digits, as a person would set a limit. */
+const asWritten = (value: number) => Number(value.toFixed(value >= 10 ? 0 : value >= 0.995 ? 1 : 2));
 
 const isGood = (action: string | null) => action === 'advance' || action === 'finished';

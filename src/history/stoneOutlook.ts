@@ -1,9 +1,10 @@
 import { flawTally } from '../grading/flawTally';
 import { type Forecast, forecast, LEVEL_NOISE, WILL_NOT_CLEAR } from '../grading/forecast';
 import type { StepLimits } from '../grading/limits';
-import { plainNumber } from '../grading/plainNumber';
 import { STEP_FACTS } from '../grading/steps';
 import { type SideUp, sideUp } from '../identity/sideUp';
+import { densityWords, lengthWords } from '../texts/measures';
+import { type Speech, speech, texts } from '../texts/speech';
 import { adviceAt } from './adviceAt';
 import type { Face, StoneCheck } from './batchHistory';
 import { daysBetween } from './daysBetween';
@@ -53,14 +54,20 @@ export function flawLevels(faces: readonly Face[], limits: StepLimits): FlawLeve
  */
 export function stoneOutlook(checks: readonly StoneCheck[]): StoneOutlook | null {
   const known = worked.get(checks);
-  if (known !== undefined) return known;
+  if (known?.saidIn === speech()) return known.outlook;
   const outlook = outlookOf(checks);
-  worked.set(checks, outlook);
+  worked.set(checks, { outlook, saidIn: speech() });
   return outlook;
 }
 
+interface Worked {
+  readonly outlook: StoneOutlook | null;
+  /** What its sentence was said in. */
+  readonly saidIn: Speech;
+}
+
 /** A page asks for the same stone's outlook several times: in its row, in its verdict and in the batch's. */
-const worked = new WeakMap<readonly StoneCheck[], StoneOutlook | null>();
+const worked = new WeakMap<readonly StoneCheck[], Worked>();
 
 function outlookOf(checks: readonly StoneCheck[]): StoneOutlook | null {
   const coarse = lastCoarse(checks);
@@ -70,10 +77,10 @@ function outlookOf(checks: readonly StoneCheck[]): StoneOutlook | null {
   const now = flawLevels(last.faces, limits);
   if (now.pit <= 1 && now.fracture <= 1) {
     const action = last.decision ?? adviceAt(last);
-    return action === 'advance' || action === 'finished' ? READY : OTHER;
+    return plain(action === 'advance' || action === 'finished' ? 'ready' : 'other');
   }
   const { seen, isFirm } = sameSurface(coarse);
-  if (seen.length < 2) return EARLY;
+  if (seen.length < 2) return plain('early');
   const levels = seen.map(({ faces }) => flawLevels(faces, limits));
   const found = KINDS.filter((kind) => levels.at(-1)![kind] > 1).map((kind) => ({
     kind,
@@ -82,7 +89,7 @@ function outlookOf(checks: readonly StoneCheck[]): StoneOutlook | null {
       LEVEL_NOISE[kind],
     )!,
   }));
-  if (found.length === 0) return EARLY;
+  if (found.length === 0) return plain('early');
   const staying = found.find(({ neverOdds }) => neverOdds >= WILL_NOT_CLEAR);
   if (staying) return { ...stays(staying.kind, staying, limits, seen.length), isFirm };
   const slowest = found.reduce((a, b) => ((b.checks ?? 0) > (a.checks ?? 0) ? b : a));
@@ -113,18 +120,11 @@ function sideOf({ stone: a }: Face, { stone: b }: Face): SideUp {
   return a.look && b.look ? sideUp(a.look.silhouette, b.look.silhouette) : 'unknown';
 }
 
-const READY: StoneOutlook = {
-  ...{ kind: 'ready', days: null, isFirm: true },
-  sentence: 'Its pits and fractures are within your limits.',
-};
-const OTHER: StoneOutlook = {
-  ...{ kind: 'other', days: null, isFirm: true },
-  sentence: 'Its pits and fractures are within your limits; what keeps it back cannot be forecast.',
-};
-const EARLY: StoneOutlook = {
-  ...{ kind: 'early', days: null, isFirm: true },
-  sentence: 'One look at a side tells nothing about the next ones yet: two or more do.',
-};
+/** An outlook that no number belongs to. */
+const plain = (kind: 'ready' | 'other' | 'early'): StoneOutlook => ({
+  ...{ kind, days: null, isFirm: true },
+  sentence: texts().history[kind],
+});
 
 /** Checks in coarse since it was last put there. */
 function lastCoarse(checks: readonly StoneCheck[]): readonly StoneCheck[] {
@@ -138,12 +138,10 @@ function stays(
   limits: StepLimits,
   checkCount: number,
 ): StoneOutlook {
-  const [what, limit, unit] =
-    kind === 'pit'
-      ? (['pits', limits.maxPitsPerCm2, 'per cm²'] as const)
-      : (['fractures', limits.maxFractureMm, 'mm'] as const);
-  const at = plainNumber(Math.max(1, floor) * Math.max(LEAST_LIMIT[kind], limit));
-  const sentence = `This floor will hardly clear: after ${checkCount} checks its ${what} come down to about ${at} ${unit}, and ${plainNumber(limit)} ${unit} may stay. Saw it, break the piece off, or accept it as it is.`;
+  const limit = kind === 'pit' ? limits.maxPitsPerCm2 : limits.maxFractureMm;
+  const words = kind === 'pit' ? densityWords : lengthWords;
+  const endsAt = Math.max(1, floor) * Math.max(LEAST_LIMIT[kind], limit);
+  const sentence = texts().history.stays(kind, checkCount, words(endsAt), words(limit));
   return { kind: 'stays', days: null, isFirm: true, sentence };
 }
 
@@ -159,23 +157,20 @@ function clears(
   const days = { middle, low, high };
   const endsAtMm = lastLength(coarse) * Math.exp(-lossPerCheck(coarse) * (checks ?? 0));
   if (endsAtMm < limits.minLengthMm) {
-    const sentence = `It would take ${weeks(days)} more, and by then it is down to about ${plainNumber(endsAtMm)} mm: below your smallest size of ${plainNumber(limits.minLengthMm)} mm. Set it aside or accept it as it is.`;
+    const { tooSmallFirst } = texts().history;
+    const sentence = tooSmallFirst(weeks(days), lengthWords(endsAtMm), lengthWords(limits.minLengthMm));
     return { kind: 'too-small', days: null, isFirm: true, sentence };
   }
-  return { kind: 'clears', days, isFirm: true, sentence: `${capitalized(weeks(days))} more in coarse.` };
+  return { kind: 'clears', days, isFirm: true, sentence: texts().history.clears(weeks(days)) };
 }
 
 /** "about 3 weeks (2 to 5)"; under a week in days. */
 export function weeks({ middle, low, high }: { middle: number; low: number; high: number }): string {
   const inDays = high < 14;
   const count = (days: number) => Math.max(1, Math.round(inDays ? days : days / 7));
-  const unit = inDays ? 'day' : 'week';
   const [from, to] = [Math.round(inDays ? low : low / 7), count(high)];
-  const about = `about ${count(middle)} ${unit}${count(middle) === 1 ? '' : 's'}`;
-  return from === to ? about : `${about} (${from} to ${to})`;
+  return texts().history.about(count(middle), inDays ? 'day' : 'week', from === to ? null : [from, to]);
 }
-
-const capitalized = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Median days between checks; by common practice where there is only one. */
 export function daysPerCheck(checks: readonly StoneCheck[]): number {

@@ -5,9 +5,9 @@ import { gradeStone } from '../grading/gradeStone';
 import type { Limits } from '../grading/limits';
 import { MATERIALS, type Material, type MaterialName } from '../grading/materials';
 import { ACTIONS_BEST_FIRST, type Action } from '../grading/opinion';
-import { plainNumber } from '../grading/plainNumber';
-import { STEP_FACTS } from '../grading/steps';
 import type { Verdict } from '../grading/verdict';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import type { StoneCheck } from './batchHistory';
 import { checkGrade } from './checkGrade';
 import { joinFaces } from './joinFaces';
@@ -73,8 +73,7 @@ function openedLate(checks: readonly StoneCheck[]): Said | null {
     (Math.sqrt(now[kind]) - Math.sqrt(then[kind])) / (LEVEL_NOISE[kind].fresh * Math.SQRT2);
   const kind = (['fracture', 'pit'] as const).find((one) => now[one] > 1 && rise(one) > SURE_RISE);
   if (kind === undefined) return null;
-  const what = kind === 'pit' ? 'More pits' : 'More fracture';
-  const reason = `${what} than at the check of ${before.check.day}, and ${STEP_FACTS[step].title.toLowerCase()} makes none: a fracture opened. Back to coarse, and look at it under a loupe; grit sits in such a crack.`;
+  const reason = texts().history.opened(kind, before.check.day, step);
   return { action: 'back-to-coarse', reason };
 }
 
@@ -88,18 +87,19 @@ function ended(
   const last = checks.at(-1)!;
   if (last.check.step !== 'polish' || gloss === null || verdict.action !== 'repeat') return null;
   if (!isOnlyDull(last, material)) return null;
+  const words = texts().history;
   const reads = plainNumber(gloss.gu60);
   if (usualEnd && gloss.gu60 >= usualEnd.lowerQuartileGu60) {
-    const reason = `It sits where ${material ?? 'such a stone'} usually ends here: ${usualEnd.stones} finished ones read ${plainNumber(usualEnd.lowerQuartileGu60)} gloss units or more, three of four, and this one ${reads}.`;
+    const reason = words.usualEnd(material, usualEnd.stones, plainNumber(usualEnd.lowerQuartileGu60), reads);
     return { action: 'finished', reason };
   }
-  const facts: Material | null = material === null ? null : MATERIALS[material];
+  if (material === null) return null;
+  const { practicalFinish }: Material = MATERIALS[material];
   const before = checks.at(-2);
-  if (facts?.practicalFinish !== gloss.finish || before?.check.step !== 'polish') return null;
+  if (practicalFinish !== gloss.finish || before?.check.step !== 'polish') return null;
   const earlier = checkGrade(before, material).gloss;
   if (earlier === null || gloss.alpha < 0.9 * earlier.alpha) return null;
-  const reason = `One more polish brought nothing, and many pieces of ${material} stop at ${gloss.finish}: call it finished.`;
-  return { action: 'finished', reason };
+  return { action: 'finished', reason: words.polishBroughtNothing(material, gloss.finish) };
 }
 
 /** True when nothing but its gloss keeps it from being finished. */
@@ -118,6 +118,7 @@ function withHint(
   usualEnd: UsualEnd | null,
   { gloss }: StoneGrade,
 ): Verdict {
+  const words = texts().history;
   const hints: string[] = [];
   const isPolished = checks.at(-1)!.check.step === 'polish';
   if (
@@ -127,14 +128,10 @@ function withHint(
     base.action === 'repeat' &&
     gloss.gu60 < usualEnd.lowerQuartileGu60
   ) {
-    hints.push(
-      `Under-polished rather than at its end: ${usualEnd.stones} finished ones of its kind read ${plainNumber(usualEnd.lowerQuartileGu60)} gloss units or more, three of four.`,
-    );
+    hints.push(words.underPolished(usualEnd.stones, plainNumber(usualEnd.lowerQuartileGu60)));
   }
   if (pitsStand(checks) && ACTIONS_BEST_FIRST.indexOf(base.action) >= ACTIONS_BEST_FIRST.indexOf('repeat')) {
-    hints.push(
-      'Its pits have not become fewer in three checks. Photos count pits badly, so feel it with the thumb-nail; if they are all still there, more of the same is pointless.',
-    );
+    hints.push(words.pitsStand);
   }
   return hints.length === 0 ? base : { ...base, reasons: [...base.reasons, ...hints] };
 }

@@ -1,12 +1,13 @@
 import exifr from 'exifr/dist/mini.esm.mjs';
 import { photoFormat } from './photoFormat';
+import { readChunkExif } from './readChunkExif';
 import { readHeifExif } from './readHeifExif';
 
 /** Longest Exif data that fit into one segment of a JPEG. */
 const MOST_BYTES = 65_000;
 
 /**
- * Exif entries of a JPEG, HEIC or AVIF file.
+ * Exif entries of a photo file of any format.
  *
  * @param bytes - The whole file.
  * @param tags - Numbers of the entries.
@@ -27,8 +28,8 @@ export async function exifTags(
 /** The reader knows JPEG files only, so other files' data are handed to it as the first segment of one. */
 function asJpeg(bytes: Uint8Array): Uint8Array | null {
   const format = photoFormat(bytes);
-  if (format !== 'heic' && format !== 'avif') return bytes;
-  const tiff = readHeifExif(bytes);
+  if (format === 'jpeg' || format === null) return bytes;
+  const tiff = format === 'heic' || format === 'avif' ? readHeifExif(bytes) : readChunkExif(bytes);
   if (tiff === null || tiff.length > MOST_BYTES) return null;
   const length = tiff.length + 8;
   const head = [0xff, 0xd8, 0xff, 0xe1, length >> 8, length & 255, 0x45, 0x78, 0x69, 0x66, 0, 0];

@@ -23,7 +23,7 @@ export function readJpegHeader(bytes: Uint8Array): PhotoHeader {
       at++;
       continue;
     }
-    if (isFrame(marker))
+    if (isFrameMarker(marker))
       size = { heightPx: bigEndianAt(bytes, at + 5, 2), widthPx: bigEndianAt(bytes, at + 7, 2) };
     if (marker === START_OF_SCAN) return { size, isWhole: hasEnd(bytes, at) };
     at += 2 + bigEndianAt(bytes, at + 2, 2);
@@ -31,7 +31,8 @@ export function readJpegHeader(bytes: Uint8Array): PhotoHeader {
   return { size, isWhole: false };
 }
 
-function isFrame(marker: number): boolean {
+/** True for the markers SOF, which a picture's size follows; ITU-T T.81, table B.1. */
+export function isFrameMarker(marker: number): boolean {
   return marker >= 0xc0 && marker <= 0xcf && !NOT_FRAMES.includes(marker);
 }
 

@@ -45,6 +45,7 @@ export function checkRecord(
       highlight: stone.highlight && { byIndex: stone.highlight.byIndex },
       glossBound: stone.glossBound,
       ...(stone.glossWithheld === undefined ? {} : { glossWithheld: stone.glossWithheld }),
+      ...(stone.unlike === undefined ? {} : { unlike: stone.unlike }),
       gloss: gloss && {
         alpha: gloss.alpha,
         alphaLow: gloss.alphaLow,

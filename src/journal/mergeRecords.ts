@@ -20,6 +20,10 @@ export function mergeRecords(
   return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
+/** Whether two records say the same, whatever the order of their fields. */
+export const isSame = (one: JournalRecord, other: JournalRecord): boolean =>
+  canonical(one) === canonical(other);
+
 /** The same text for the same content, whatever the order of its fields. */
 function canonical(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;

@@ -35,6 +35,10 @@ export interface BatchRecord extends Kept {
   readonly name: string;
   readonly machine: RecordId | null;
   readonly startedOn: Day;
+  /** What its stones are, as far as the owner said. */
+  readonly materials: readonly MaterialName[];
+  /** Where the rough came from, in the owner's words. */
+  readonly source: string;
   /** True when it is finished or given up. */
   readonly isOver: boolean;
 }
@@ -80,6 +84,7 @@ export interface CheckedStone {
   readonly highlight: { readonly byIndex: readonly RoughnessAtIndex[] } | null;
   readonly glossBound: MeasuredBound | null;
   readonly glossWithheld?: NonNullable<StoneReport['glossWithheld']>;
+  readonly unlike?: NonNullable<StoneReport['unlike']>;
   /** As it was read that day, for the check's material. Null where the photo carried no number. */
   readonly gloss: {
     readonly alpha: number;
@@ -140,6 +145,15 @@ export interface DecisionRecord extends Kept {
   readonly action: Action;
 }
 
+/** Takes a batch, run, stone or check's photo out of all lists, or back in; the newest for a thing counts. */
+export interface WithdrawalRecord extends Kept {
+  readonly kind: 'withdrawal';
+  readonly batch: RecordId;
+  /** First record of the thing. */
+  readonly of: RecordId;
+  readonly isWithdrawn: boolean;
+}
+
 export interface RigRecord extends Kept {
   readonly kind: 'rig';
   readonly name: string;
@@ -154,6 +168,7 @@ export type JournalRecord =
   | CheckRecord
   | IdentityRecord
   | DecisionRecord
+  | WithdrawalRecord
   | RigRecord;
 
 export type RecordKind = JournalRecord['kind'];

@@ -3,7 +3,7 @@ import type { Step } from '../grading/steps';
 import type { JournalRecord } from './records';
 
 /** Version of the records that this program writes; bundles and databases of every earlier one are read. */
-export const RECORDS_VERSION = 2;
+export const RECORDS_VERSION = 3;
 
 /** A record of any version: only what all of them have is known. */
 export type AnyRecord = { readonly kind: string; readonly id: string } & Readonly<Record<string, unknown>>;
@@ -16,16 +16,22 @@ export type AnyRecord = { readonly kind: string; readonly id: string } & Readonl
  *
  * @param records - All records of a journal or bundle.
  * @param from - The version they were written by, 1 or more.
+ * @param to - The version to bring them to; this program's when left out.
  * @throws RangeError for a version newer than this program's.
  */
-export function upgradeRecords(records: readonly AnyRecord[], from: number): JournalRecord[] {
+export function upgradeRecords(
+  records: readonly AnyRecord[],
+  from: number,
+  to = RECORDS_VERSION,
+): JournalRecord[] {
   if (from > RECORDS_VERSION) {
     throw new RangeError(
       'This journal was written by a newer Glintgrade. Update the page, then open it again.',
     );
   }
-  const current = from < 2 ? records.filter(isKeptFromFirst).map(fromFirst) : records;
-  return current as unknown as JournalRecord[];
+  const second = from < 2 ? records.filter(isKeptFromFirst).map(fromFirst) : records;
+  const third = from < 3 && to >= 3 ? second.map(fromSecond) : second;
+  return third as unknown as JournalRecord[];
 }
 
 const isKeptFromFirst = ({ kind }: AnyRecord) => kind !== 'identity' && kind !== 'decision';
@@ -47,4 +53,9 @@ function fromFirst(record: AnyRecord): AnyRecord {
       look: null,
     })),
   };
+}
+
+/** The second version did not ask what a batch is of. */
+function fromSecond(record: AnyRecord): AnyRecord {
+  return record.kind === 'batch' ? { ...record, materials: [], source: '' } : record;
 }

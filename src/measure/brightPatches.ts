@@ -26,7 +26,8 @@ export function brightPatches(
   const above = (i: number) => i >= 0 && i < values.length && !seen[i] && values[i]! > levelAt(i);
   const patches: BrightPatch[] = [];
   for (let start = 0; start < values.length; start++) {
-    if (!above(start)) continue;
+    // Most are not, and this is quicker to see.
+    if (!(values[start]! > 0) || !above(start)) continue;
     const pixels = [start];
     seen[start] = 1;
     for (let k = 0; k < pixels.length; k++) {

@@ -70,7 +70,9 @@ function maxima(level: Level, step: number) {
   const inner = smoothInside(level, INNER_SIGMA);
   const outer = smoothInside(level, OUTER_SIGMA);
   const contrast = inner.map((value, i) => (level.inside[i]! > 0.99 ? value - outer[i]! : Number.NaN));
-  const usual = median(contrast.filter((c) => !Number.isNaN(c)).map(Math.abs)) + 1e-4;
+  const sizes = contrast.filter((c) => !Number.isNaN(c));
+  for (let i = 0; i < sizes.length; i++) sizes[i] = Math.abs(sizes[i]!);
+  const usual = median(sizes) + 1e-4;
   const spots = [];
   for (let y = 1; y < level.height - 1; y++) {
     for (let x = 1; x < level.width - 1; x++) {
@@ -101,11 +103,13 @@ function isPeak(values: Float64Array, i: number, width: number): boolean {
 
 /** Gaussian mean over the stone only. */
 function smoothInside(level: Level, sigma: number): Float64Array {
-  const sums = level.values.map((value, i) => value * level.inside[i]!);
+  const sums = Float64Array.from(level.values);
+  for (let i = 0; i < sums.length; i++) sums[i]! *= level.inside[i]!;
   const shares = Float64Array.from(level.inside);
   blurGaussian(sums, level.width, level.height, sigma);
   blurGaussian(shares, level.width, level.height, sigma);
-  return sums.map((value, i) => value / Math.max(1e-6, shares[i]!));
+  for (let i = 0; i < sums.length; i++) sums[i]! /= Math.max(1e-6, shares[i]!);
+  return sums;
 }
 
 function halve(level: Level): Level {

@@ -6,7 +6,7 @@ import {
   lobePicture,
   turningAway,
 } from './highlightModel';
-import { leastSquares } from './leastSquares';
+import { leastSquares, type Residuals } from './leastSquares';
 
 /** What is known about a highlight before it is fitted. */
 export interface HighlightPrior {
@@ -93,11 +93,13 @@ export function highlightFit(problem: HighlightProblem, start: LobeShape, effort
   let parameters = toParameters(start);
   let weights: Float64Array = Float64Array.from(problem.window.use, (use) => (use === 1 ? 1 : 0));
   let sd = 1;
+  const explained = blank(problem);
   const steps = STEPS.map((step, i) => (i >= CHANGE_FROM && !effort.unevenCurvature ? 0 : step));
   for (let round = 0; round < effort.rounds; round++) {
-    const { left, lobe, amplitude } = explain(problem, parameters, weights);
+    explain(problem, parameters, weights, explained);
+    const { left, lobe } = explained;
     sd = Math.max(robustSd(left, problem.window.use), noiseFloor(problem.prior.amplitude));
-    weights = pixelWeights(problem.window, left, sd, lobe, amplitude);
+    weights = pixelWeights(problem.window, left, sd, lobe, amplitudeOf(problem, parameters));
     parameters = minimize(problem, parameters, weights, sd, steps, effort.iterations);
   }
   return described(problem, parameters, weights, sd);
@@ -168,45 +170,90 @@ function noiseFloor(amplitude: number): number {
   return NOISE_FLOOR.share * Math.min(1, amplitude) + NOISE_FLOOR.radiance;
 }
 
-/** Lobe, body and what both leave over, for one set of parameters. */
-function explain({ window, optics, prior }: HighlightProblem, p: Float64Array, weights: Float64Array) {
-  const shape = toShape(p);
-  const lobe = lobePicture(window, shape, optics);
-  const amplitude = prior.amplitude * Math.exp(p[LOG_GAIN]!);
-  const rest = window.values.map((value, i) => value - amplitude * lobe[i]!);
-  const body = bodyFit(
-    rest,
-    weights,
-    turningAway(window, shape),
-    window.width,
-    BOWL_RIDGE * window.values.length,
-  );
-  const left = rest.map((value, i) => {
-    const difference = value - body[i]!;
-    return window.use[i] === 2 ? Math.max(0, difference) : difference;
-  });
-  return { lobe, amplitude, body, left };
+/** What a set of parameters makes of a window. */
+interface Explained {
+  readonly lobe: Float64Array;
+  readonly dimming: Float64Array;
+  readonly body: Float64Array;
+  /** What lobe and body leave over. */
+  readonly left: Float64Array;
 }
 
-function residualsOf(problem: HighlightProblem, weights: Float64Array, sd: number) {
-  const { window, prior } = problem;
-  const n = window.values.length;
-  const roots = weights.map((weight, i) => Math.sqrt(window.use[i] === 2 ? 1 : weight) / sd);
-  return (p: Float64Array, into: Float64Array): void => {
-    const { left, body } = explain(problem, p, weights);
-    for (let i = 0; i < n; i++) into[i] = roots[i]! * left[i]!;
-    const row = Math.min(window.height - 1, Math.max(0, Math.round(p[0]!)));
-    const column = Math.min(window.width - 1, Math.max(0, Math.round(p[1]!)));
-    const missing = prior.leastBody - body[row * window.width + column]!;
-    into[n] = (p[2]! - prior.curvatureMean) / prior.curvatureSd;
-    into[n + 1] = p[3]! / STRETCH_SD;
-    into[n + 2] = p[4]! / STRETCH_SD;
-    into[n + 3] = (PRIOR_WEIGHT * p[LOG_GAIN]!) / prior.amplitudeSd;
-    into[n + 4] = 20 * Math.max(0, p[LOG_ALPHA]! - Math.log(ALPHA_BOUNDS[1]));
-    into[n + 5] = 20 * Math.max(0, Math.log(ALPHA_BOUNDS[0]) - p[LOG_ALPHA]!);
-    into[n + 6] = Math.max(0, missing) / LEAST_BODY_SD;
-    for (let k = 0; k < 4; k++) into[n + 7 + k] = p[CHANGE_FROM + k]! / CHANGE_SD;
+function blank({ window }: HighlightProblem): Explained {
+  const plane = () => new Float64Array(window.values.length);
+  return { lobe: plane(), dimming: plane(), body: plane(), left: plane() };
+}
+
+const amplitudeOf = ({ prior }: HighlightProblem, p: Float64Array) =>
+  prior.amplitude * Math.exp(p[LOG_GAIN]!);
+
+/** Lobe, body and what both leave over, for one set of parameters. */
+function explain(problem: HighlightProblem, p: Float64Array, weights: Float64Array, into: Explained): void {
+  const shape = toShape(p);
+  lobePicture(problem.window, shape, problem.optics, into.lobe);
+  turningAway(problem.window, shape, into.dimming);
+  explainRest(problem, p, weights, into);
+}
+
+/** The same for a lobe and dimming at hand. */
+function explainRest(
+  problem: HighlightProblem,
+  p: Float64Array,
+  weights: Float64Array,
+  { lobe, dimming, body, left }: Explained,
+): void {
+  const { values, use, width } = problem.window;
+  const amplitude = amplitudeOf(problem, p);
+  const n = values.length;
+  for (let i = 0; i < n; i++) left[i] = values[i]! - amplitude * lobe[i]!;
+  bodyFit(left, weights, dimming, width, BOWL_RIDGE * n, body);
+  for (let i = 0; i < n; i++) {
+    const difference = left[i]! - body[i]!;
+    left[i] = use[i] === 2 ? Math.max(0, difference) : difference;
+  }
+}
+
+/** Residuals as `leastSquares` asks for them. */
+function residualsOf(problem: HighlightProblem, weights: Float64Array, sd: number): Residuals {
+  const { use } = problem.window;
+  const roots = weights.map((weight, i) => Math.sqrt(use[i] === 2 ? 1 : weight) / sd);
+  const whole = blank(problem);
+  const scratch = blank(problem);
+  const { window, optics } = problem;
+  return (p, into, moved) => {
+    let explained = moved === null ? whole : scratch;
+    if (moved === LOG_GAIN) {
+      explained = { ...scratch, lobe: whole.lobe, dimming: whole.dimming };
+      explainRest(problem, p, weights, explained);
+    } else if (moved !== null && moved >= LOG_ALPHA) {
+      explained = { ...scratch, dimming: whole.dimming };
+      lobePicture(window, toShape(p), optics, scratch.lobe);
+      explainRest(problem, p, weights, explained);
+    } else explain(problem, p, weights, explained);
+    const { left } = explained;
+    for (let i = 0; i < left.length; i++) into[i] = roots[i]! * left[i]!;
+    priorResiduals(problem, p, explained.body, into);
   };
+}
+
+function priorResiduals(
+  { window, prior }: HighlightProblem,
+  p: Float64Array,
+  body: Float64Array,
+  into: Float64Array,
+): void {
+  const n = window.values.length;
+  const row = Math.min(window.height - 1, Math.max(0, Math.round(p[0]!)));
+  const column = Math.min(window.width - 1, Math.max(0, Math.round(p[1]!)));
+  const missing = prior.leastBody - body[row * window.width + column]!;
+  into[n] = (p[2]! - prior.curvatureMean) / prior.curvatureSd;
+  into[n + 1] = p[3]! / STRETCH_SD;
+  into[n + 2] = p[4]! / STRETCH_SD;
+  into[n + 3] = (PRIOR_WEIGHT * p[LOG_GAIN]!) / prior.amplitudeSd;
+  into[n + 4] = 20 * Math.max(0, p[LOG_ALPHA]! - Math.log(ALPHA_BOUNDS[1]));
+  into[n + 5] = 20 * Math.max(0, Math.log(ALPHA_BOUNDS[0]) - p[LOG_ALPHA]!);
+  into[n + 6] = Math.max(0, missing) / LEAST_BODY_SD;
+  for (let k = 0; k < 4; k++) into[n + 7 + k] = p[CHANGE_FROM + k]! / CHANGE_SD;
 }
 
 function robustSd(left: Float64Array, use: Uint8Array): number {
@@ -238,9 +285,12 @@ function described(
   weights: Float64Array,
   sd: number,
 ): HighlightFit {
-  const { lobe, amplitude, body } = explain(problem, parameters, weights);
+  const explained = blank(problem);
+  explain(problem, parameters, weights, explained);
+  const { lobe, body } = explained;
   const residuals = new Float64Array(problem.window.values.length + PRIOR_COUNT);
-  residualsOf(problem, weights, sd)(parameters, residuals);
+  residualsOf(problem, weights, sd)(parameters, residuals, null);
   const cost = residuals.reduce((sum, r) => sum + r * r, 0);
+  const amplitude = amplitudeOf(problem, parameters);
   return { shape: toShape(parameters), amplitude, lobe, body, residualSd: sd, weights, cost };
 }

@@ -1,6 +1,7 @@
-import { type LampTurn, lampLobe } from '../optics/lampLobe';
+import type { LampTurn } from '../optics/lampLobe';
 import type { Vector } from '../optics/vector';
-import { blurGaussian } from './blurGaussian';
+import { blurredMeans } from './blurredMeans';
+import { STEEPEST, sampleLobe } from './sampleLobe';
 
 /** A square-pixel window on a stone around one highlight. */
 export interface HighlightWindow {
@@ -79,43 +80,19 @@ export interface LobeOptics {
  * @param window - Supplies the size and the step.
  * @param shape - Center, curvature and roughness.
  * @param optics - Lamp and camera.
+ * @param into - Overwritten and returned; a new array when left out.
  * @returns `width * height` values, 0 to 1.
  */
 export function lobePicture(
   window: { readonly width: number; readonly height: number; readonly stepPx: number },
   shape: LobeShape,
   optics: LobeOptics,
+  into: Float64Array = new Float64Array(window.width * window.height),
 ): Float64Array {
   const { width, height, stepPx } = window;
   const q = optics.oversampling;
-  const fine = sampleLobe(width * q, height * q, stepPx / q, shape, optics);
-  blurGaussian(fine, width * q, height * q, (optics.blurPx / stepPx) * q);
-  return q === 1 ? fine : blockMeans(fine, width, height, q);
-}
-
-function sampleLobe(
-  columns: number,
-  rows: number,
-  pitchPx: number,
-  shape: LobeShape,
-  optics: LobeOptics,
-): Float64Array {
-  const q = optics.oversampling;
-  const slope = slopeField(shape, optics, pitchPx);
-  const lobe = lampLobe(optics.lampTurnRad);
-  const alphaOverA = shape.alpha / optics.sourceSlope;
-  const centerRow = (shape.row + 0.5) * q - 0.5;
-  const centerColumn = (shape.column + 0.5) * q - 0.5;
-  const fine = new Float64Array(columns * rows);
-  for (let row = 0, i = 0; row < rows; row++) {
-    const dy = row - centerRow;
-    for (let column = 0; column < columns; column++, i++) {
-      const dx = column - centerColumn;
-      const [right, down] = slope(dy, dx);
-      fine[i] = lobe(right, -down, alphaOverA);
-    }
-  }
-  return fine;
+  const fine = sampleLobe(width * q, height * q, slopeTerms(shape, optics, stepPx / q), shape, optics);
+  return blurredMeans(fine, width, height, q, (optics.blurPx / stepPx) * q, into);
 }
 
 /** Slope of a surface, to the right and down, by rows and columns from the lobe's center; lamp radii. */
@@ -130,9 +107,33 @@ export type SlopeField = (rows: number, columns: number) => readonly [right: num
  */
 export function slopeField(
   shape: LobeShape,
-  { sourceSlope, half }: Pick<LobeOptics, 'sourceSlope' | 'half'>,
+  optics: Pick<LobeOptics, 'sourceSlope' | 'half'>,
   pitchPx: number,
 ): SlopeField {
+  const { kxx, kxy, kyy, a, b, c, d } = slopeTerms(shape, optics, pitchPx);
+  const even: SlopeField = (dy, dx) => [
+    kxx * dx + kxy * dy + 3 * a * dx * dx + 2 * b * dx * dy + c * dy * dy,
+    kxy * dx + kyy * dy + b * dx * dx + 2 * c * dx * dy + 3 * d * dy * dy,
+  ];
+  return optics.half === null ? even : tiltedField(even, optics.half, optics.sourceSlope);
+}
+
+/** Curvature (k) and its change (a to d, third order) of a surface, lamp radii per row and column. */
+export interface SlopeTerms {
+  readonly kxx: number;
+  readonly kxy: number;
+  readonly kyy: number;
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly d: number;
+}
+
+function slopeTerms(
+  shape: LobeShape,
+  { sourceSlope }: Pick<LobeOptics, 'sourceSlope'>,
+  pitchPx: number,
+): SlopeTerms {
   const [kxx, kxy, kyy] = curvature(shape).map((k) => (k * pitchPx) / sourceSlope) as [
     number,
     number,
@@ -141,15 +142,8 @@ export function slopeField(
   // Distances in lamp radii of the mean curvature, so that the change does not depend on the scale.
   const unit = (Math.exp(shape.mean) * pitchPx) / sourceSlope;
   const [a, b, c, d] = shape.change.map((value) => value * unit * unit) as [number, number, number, number];
-  const even: SlopeField = (dy, dx) => [
-    kxx * dx + kxy * dy + 3 * a * dx * dx + 2 * b * dx * dy + c * dy * dy,
-    kxy * dx + kyy * dy + b * dx * dx + 2 * c * dx * dy + 3 * d * dy * dy,
-  ];
-  return half === null ? even : tiltedField(even, half, sourceSlope);
+  return { kxx, kxy, kyy, a, b, c, d };
 }
-
-/** No slope is steeper than this, lamp radii: past the stone's rim. */
-const STEEPEST = 1e3;
 
 /**
  * Slopes of a normal whose sideways part starts at the half vector's and grows by the given field.
@@ -177,35 +171,28 @@ function tiltedField(field: SlopeField, half: Vector, sourceSlope: number): Slop
   };
 }
 
-function blockMeans(fine: Float64Array, width: number, height: number, q: number): Float64Array {
-  const means = new Float64Array(width * height);
-  const share = 1 / (q * q);
-  for (let y = 0, i = 0; y < height * q; y++) {
-    const into = Math.floor(y / q) * width;
-    for (let x = 0; x < width * q; x++, i++) means[into + Math.floor(x / q)]! += share * fine[i]!;
-  }
-  return means;
-}
-
 /**
  * Share of its diffuse light that the surface keeps at each window pixel for having turned away from the
  * normal at the lobe's center: the cosine of the turn, as Lambert's law has it for light from all around there.
  *
  * @param window - Supplies the size and the step.
  * @param shape - Center and curvature.
+ * @param cosines - Overwritten and returned; a new array when left out.
  * @returns `width * height` values, 0 to 1, 1 at the center.
  */
 export function turningAway(
   window: { readonly width: number; readonly height: number; readonly stepPx: number },
   shape: LobeShape,
+  cosines: Float64Array = new Float64Array(window.width * window.height),
 ): Float64Array {
   const [kxx, kxy, kyy] = curvature(shape).map((k) => k * window.stepPx) as [number, number, number];
-  const cosines = new Float64Array(window.width * window.height);
   for (let y = 0, i = 0; y < window.height; y++) {
     const dy = y - shape.row;
     for (let x = 0; x < window.width; x++, i++) {
       const dx = x - shape.column;
-      cosines[i] = 1 / Math.sqrt(1 + (kxx * dx + kxy * dy) ** 2 + (kxy * dx + kyy * dy) ** 2);
+      const right = kxx * dx + kxy * dy;
+      const down = kxy * dx + kyy * dy;
+      cosines[i] = 1 / Math.sqrt(1 + right * right + down * down);
     }
   }
   return cosines;

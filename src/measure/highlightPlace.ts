@@ -24,16 +24,18 @@ const HEIGHT_SHARE = 0.75;
  */
 export function highlightPlace(mask: Mask, half: Vector): HighlightPlace {
   let count = 0;
-  const sums = [0, 0, 0, 0, 0];
-  mask.data.forEach((inside, i) => {
-    if (!inside) return;
-    const row = Math.floor(i / mask.width);
-    const column = i % mask.width;
-    count++;
-    [row, column, row * row, column * column, row * column].forEach((value, k) => {
-      sums[k]! += value;
-    });
-  });
+  const sums: [number, number, number, number, number] = [0, 0, 0, 0, 0];
+  for (let row = 0, i = 0; row < mask.height; row++) {
+    for (let column = 0; column < mask.width; column++, i++) {
+      if (!mask.data[i]) continue;
+      count++;
+      sums[0] += row;
+      sums[1] += column;
+      sums[2] += row * row;
+      sums[3] += column * column;
+      sums[4] += row * column;
+    }
+  }
   const [row, column, rr, cc, rc] = sums.map((sum) => sum / Math.max(1, count)) as [
     number,
     number,

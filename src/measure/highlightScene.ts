@@ -5,7 +5,7 @@ import type { LampTurn } from '../optics/lampLobe';
 import type { Vector } from '../optics/vector';
 import type { StoneOwn } from './behavesLikeLamp';
 import { clippedPixels } from './clippedPixels';
-import { colorWeights } from './colorWeights';
+import { bodyCovariance, colorWeights } from './colorWeights';
 import type { LobeShape } from './highlightModel';
 import { type HighlightPlace, highlightPlace } from './highlightPlace';
 import { patternSpread } from './patternSpread';
@@ -65,8 +65,9 @@ export interface HighlightScene {
  */
 export function highlightScene(stone: Raster, mask: Mask, light: HighlightLight): HighlightScene {
   const amplitude = light.lampRadiance * fresnelReflectance(SEARCH_INDEX, light.half[2]);
+  const pattern = bodyCovariance(stone, mask);
   const mixes = MIXES.map(({ leastShare, patience }) => {
-    const radiance = luminance(stone, colorWeights(stone, mask, patience * Math.min(1, amplitude)));
+    const radiance = luminance(stone, colorWeights(pattern, patience * Math.min(1, amplitude)));
     const own = radiance.data.filter((_, i) => mask.data[i] === 1).sort();
     const dark = own[Math.floor(0.05 * own.length)] ?? 0;
     return { leastShare, radiance, leastBody: LEAST_BODY_SHARE * Math.max(0, dark) };

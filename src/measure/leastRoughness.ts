@@ -17,19 +17,25 @@ const LOWERED = 2;
  * @param stone - RGB crop in linear light, lamp white = (1, 1, 1).
  * @param mask - The stone, its rim left out.
  * @param sourceSlope - Half-vector radius of the lamp.
- * @param amplitude - Radiance of a perfect polish.
- * @returns GGX roughness, 0 when the light allows a mirror.
+ * @returns GGX roughness by the radiance of a perfect polish, 0 when the light allows a mirror.
  */
-export function leastRoughness(stone: Raster, mask: Mask, sourceSlope: number, amplitude: number): number {
+export function leastRoughness(
+  stone: Raster,
+  mask: Mask,
+  sourceSlope: number,
+): (amplitude: number) => number {
   const { width, height } = stone;
-  const light = Float64Array.from(luminance(stone).data, (value, i) => value * mask.data[i]!);
+  const light = Float64Array.from(luminance(stone).data);
+  for (let i = 0; i < light.length; i++) light[i]! *= mask.data[i]!;
   const inside = Float64Array.from(mask.data);
   blurGaussian(light, width, height, SMOOTHING_PX);
   blurGaussian(inside, width, height, SMOOTHING_PX);
   let highest = 0;
-  light.forEach((value, i) => {
-    if (mask.data[i]) highest = Math.max(highest, value / Math.max(inside[i]!, 1e-6));
-  });
-  const share = (LOWERED * highest) / amplitude;
-  return share >= 1 ? 0 : sourceSlope * Math.sqrt(1 / share - 1);
+  for (let i = 0; i < light.length; i++) {
+    if (mask.data[i]) highest = Math.max(highest, light[i]! / Math.max(inside[i]!, 1e-6));
+  }
+  return (amplitude) => {
+    const share = (LOWERED * highest) / amplitude;
+    return share >= 1 ? 0 : sourceSlope * Math.sqrt(1 / share - 1);
+  };
 }

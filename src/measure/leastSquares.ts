@@ -17,6 +17,12 @@ export interface FitSettings {
 }
 
 /**
+ * Fills the array with the residuals of the parameters. `moved` is the only parameter that differs from those of the
+ * last call with null, so that what hangs on the others need not be worked out again.
+ */
+export type Residuals = (parameters: Float64Array, into: Float64Array, moved: number | null) => void;
+
+/**
  * Minimizes a sum of squares by the Levenberg–Marquardt method with forward differences.
  *
  * @param residuals - Fills the array with the residuals of the parameters.
@@ -27,7 +33,7 @@ export interface FitSettings {
  * @see Nocedal and Wright, Numerical Optimization, 2nd ed., section 10.3.
  */
 export function leastSquares(
-  residuals: (parameters: Float64Array, into: Float64Array) => void,
+  residuals: Residuals,
   count: number,
   start: ArrayLike<number>,
   settings: FitSettings,
@@ -35,17 +41,18 @@ export function leastSquares(
   let parameters = Float64Array.from(start);
   let here = new Float64Array(count);
   let there = new Float64Array(count);
-  residuals(parameters, here);
+  residuals(parameters, here, null);
   let cost = sumOfSquares(here);
   let damping = 1e-2;
+  const columns = settings.steps.map((step) => (step === 0 ? NOTHING : new Float64Array(count)));
   for (let iteration = 0; iteration < settings.maxIterations; iteration++) {
-    const normal = normalEquations(residuals, parameters, here, there, settings.steps);
+    const normal = normalEquations(residuals, parameters, here, columns, settings.steps);
     let gained = 0;
     for (let attempt = 0; attempt < 6; attempt++) {
       const step = dampedStep(normal, damping);
       if (step) {
         const next = parameters.map((value, i) => value + step[i]!);
-        residuals(next, there);
+        residuals(next, there, null);
         const nextCost = sumOfSquares(there);
         if (nextCost < cost) {
           gained = (cost - nextCost) / cost;
@@ -68,28 +75,32 @@ interface NormalEquations {
   readonly gradient: Float64Array;
 }
 
+/** Stands for the derivatives by a parameter that is held fixed. */
+const NOTHING = new Float64Array(0);
+
 function normalEquations(
-  residuals: (parameters: Float64Array, into: Float64Array) => void,
+  residuals: Residuals,
   parameters: Float64Array,
   here: Float64Array,
-  scratch: Float64Array,
+  columns: readonly Float64Array[],
   steps: readonly number[],
 ): NormalEquations {
   const n = parameters.length;
-  const columns = Array.from({ length: n }, (_, i) => {
-    const column = new Float64Array(here.length);
-    if (steps[i] === 0) return column;
+  columns.forEach((column, i) => {
+    if (column === NOTHING) return;
     const moved = Float64Array.from(parameters);
-    moved[i]! += steps[i]!;
-    residuals(moved, scratch);
-    for (let k = 0; k < column.length; k++) column[k] = (scratch[k]! - here[k]!) / steps[i]!;
-    return column;
+    const step = steps[i]!;
+    moved[i]! += step;
+    residuals(moved, column, i);
+    for (let k = 0; k < column.length; k++) column[k] = (column[k]! - here[k]!) / step;
   });
   const matrix = new Float64Array(n * n);
   const gradient = new Float64Array(n);
   for (let i = 0; i < n; i++) {
+    if (columns[i] === NOTHING) continue;
     gradient[i] = dot(columns[i]!, here);
-    for (let j = 0; j <= i; j++) matrix[i * n + j] = dot(columns[i]!, columns[j]!);
+    for (let j = 0; j <= i; j++)
+      if (columns[j] !== NOTHING) matrix[i * n + j] = dot(columns[i]!, columns[j]!);
   }
   return { matrix, gradient };
 }

@@ -16,24 +16,26 @@ const NO_PATTERN = 1e-8;
  * @returns Largest less smallest slope, 0 for a gray pattern; 0 for a stone of one even color.
  */
 export function patternSpread(stone: Raster, mask: Mask): number {
-  const places: number[] = [];
-  mask.data.forEach((inside, i) => {
-    if (inside) places.push(i);
-  });
   const { data } = stone;
-  const mean = (i: number) => (data[3 * i]! + data[3 * i + 1]! + data[3 * i + 2]!) / 3;
-  const sorted = Float64Array.from(places, mean).sort();
+  const means = new Float64Array(mask.data.length);
+  for (let i = 0, j = 0; i < means.length; i++, j += 3)
+    means[i] = (data[j]! + data[j + 1]! + data[j + 2]!) / 3;
+  const sorted = means.filter((_, i) => mask.data[i]).sort();
   const limit = sorted[Math.floor((1 - HIGHLIGHT_SHARE) * (sorted.length - 1))] ?? 0;
-  const used = places.filter((i) => mean(i) <= limit);
-  const center = used.reduce((sum, i) => sum + mean(i), 0) / Math.max(1, used.length);
-  const along = [0, 0, 0];
-  let square = 0;
-  for (const i of used) {
-    const apart = mean(i) - center;
-    square += apart * apart;
-    for (let c = 0; c < 3; c++) along[c]! += apart * data[3 * i + c]!;
+  let [total, count] = [0, 0];
+  for (let i = 0; i < means.length; i++) {
+    if (!mask.data[i] || means[i]! > limit) continue;
+    total += means[i]!;
+    count++;
   }
-  return square > NO_PATTERN * used.length * center ** 2
-    ? (Math.max(...along) - Math.min(...along)) / square
-    : 0;
+  const center = total / Math.max(1, count);
+  const along: [number, number, number] = [0, 0, 0];
+  let square = 0;
+  for (let i = 0, j = 0; i < means.length; i++, j += 3) {
+    if (!mask.data[i] || means[i]! > limit) continue;
+    const apart = means[i]! - center;
+    square += apart * apart;
+    for (let c = 0; c < 3; c++) along[c]! += apart * data[j + c]!;
+  }
+  return square > NO_PATTERN * count * center ** 2 ? (Math.max(...along) - Math.min(...along)) / square : 0;
 }

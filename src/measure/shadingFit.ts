@@ -1,4 +1,4 @@
-import { leastSquares } from './leastSquares';
+import { leastSquares, type Residuals } from './leastSquares';
 import type { StoneSamples } from './stoneSamples';
 import { SHADING_PRIOR, type ShadingLight, type StoneShading, shadeStone } from './stoneShading';
 import { type ChannelSpread, lowerInverse, tSpread } from './tSpread';
@@ -40,6 +40,7 @@ const HIDDEN = { from: 1.5, sd: 0.3, most: 4 };
 const ROUNDS = 3;
 const ITERATIONS = 4;
 const STEPS = [0.03, 0.02, 0.02, 0.03, 0.05, 0.01];
+const GAIN = 5;
 const PRIORS = STEPS.length;
 const IDENTITY = [1, 0, 0, 0, 1, 0, 0, 0, 1];
 
@@ -68,28 +69,25 @@ export function shadingFit(problem: ShadingProblem, from: readonly number[]): Sh
   const work: Workspace = {
     problem,
     weights: new Float64Array(count).fill(1),
-    shading: {
-      body: new Float64Array(count),
-      lobe: new Float64Array(count),
-      apart: new Float64Array(count),
-    },
+    shading: blankShading(count),
+    moved: blankShading(count),
   };
   const residuals = new Float64Array(3 * count);
   const steps = problem.amplitude > 0 ? STEPS : [...STEPS.slice(0, -1), 0];
   let spread: ChannelSpread = lowerInverse(IDENTITY);
   let p = Float64Array.from(from);
   for (let round = 0; round < ROUNDS; round++) {
-    plainResiduals(work, p, residuals);
+    plainResiduals(work, p, residuals, null);
     spread = tSpread(residuals, work.weights, FREEDOM);
-    const weighted = (q: Float64Array, into: Float64Array) => weightedResiduals(work, spread, q, into);
+    const weighted: Residuals = (q, into, moved) => weightedResiduals(work, spread, q, into, moved);
     const settings = { steps, maxIterations: ITERATIONS, tolerance: 1e-3 };
     p = Float64Array.from(leastSquares(weighted, 3 * count + PRIORS, p, settings).parameters);
   }
-  const albedo = plainResiduals(work, p, residuals);
+  const albedo = plainResiduals(work, p, residuals, null);
   const final = tSpread(residuals, work.weights, FREEDOM);
   const prior = priors(p).reduce((sum, value) => sum + value * value, 0);
   const whitened = new Float64Array(3 * count + PRIORS);
-  weightedResiduals(work, final, p, whitened);
+  weightedResiduals(work, final, p, whitened, null);
   return {
     parameters: [...p],
     cost:
@@ -104,17 +102,29 @@ export function shadingFit(problem: ShadingProblem, from: readonly number[]): Sh
 interface Workspace {
   readonly problem: ShadingProblem;
   readonly weights: Float64Array;
+  /** Of the parameters, and of parameters of which one is moved. */
   readonly shading: StoneShading;
+  readonly moved: StoneShading;
 }
+
+const blankShading = (count: number): StoneShading => ({
+  body: new Float64Array(count),
+  lobe: new Float64Array(count),
+  apart: new Float64Array(count),
+});
 
 const amplitudeOf = ({ amplitude }: ShadingProblem, p: ArrayLike<number>) => amplitude * Math.exp(p[5]!);
 
 /** Fills in what body and lobe leave over in each channel; returns the albedo of least squares. */
 function plainResiduals(
-  { problem, weights, shading }: Workspace,
+  work: Workspace,
   p: ArrayLike<number>,
   into: Float64Array,
+  moved: number | null,
 ): Float64Array {
+  const { problem, weights } = work;
+  // The gain alone changes no shading.
+  const shading = moved === null || moved === GAIN ? work.shading : work.moved;
   const { samples, patches, light, alpha } = problem;
   const [lnHeight, tiltX, tiltY, lnFlatness, lnFill] = p as unknown as [
     number,
@@ -123,14 +133,18 @@ function plainResiduals(
     number,
     number,
   ];
-  shadeStone(samples, light, { lnHeight, tilt: [tiltX, tiltY], lnFlatness, lnFill, alpha }, shading);
+  const shape = { lnHeight, tilt: [tiltX, tiltY], lnFlatness, lnFill, alpha } as const;
+  if (moved !== GAIN) shadeStone(samples, light, shape, shading);
   const { body, lobe } = shading;
   const gain = amplitudeOf(problem, p);
   const albedo = albedoOf(problem, weights, shading, gain);
   for (let i = 0; i < body.length; i++) {
+    const own = body[i]!;
+    const mirrored = gain * lobe[i]!;
+    const patch = 3 * patches[i]!;
     for (let c = 0; c < 3; c++) {
-      const left = samples.light[3 * i + c]! - albedo[3 * patches[i]! + c]! * body[i]! - gain * lobe[i]!;
-      into[3 * i + c] = body[i]! > 0 ? left : 0;
+      const left = samples.light[3 * i + c]! - albedo[patch + c]! * own - mirrored;
+      into[3 * i + c] = own > 0 ? left : 0;
     }
   }
   return albedo;
@@ -182,8 +196,9 @@ function weightedResiduals(
   { inverse }: ChannelSpread,
   p: Float64Array,
   into: Float64Array,
+  moved: number | null,
 ): void {
-  plainResiduals(work, p, into);
+  plainResiduals(work, p, into, moved);
   const count = 3 * work.weights.length;
   for (let i = 0; i < count; i += 3) {
     const weight = Math.sqrt(work.problem.independentShare * work.weights[i / 3]!);

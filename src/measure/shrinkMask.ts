@@ -9,23 +9,33 @@ import type { Mask } from '../image/raster';
  */
 export function shrinkMask(mask: Mask, radiusPx: number): Mask {
   const { width, height } = mask;
-  const disc: [number, number][] = [];
-  for (let y = -radiusPx; y <= radiusPx; y++) {
-    for (let x = -radiusPx; x <= radiusPx; x++) {
-      const rim = x * x + y * y <= radiusPx * radiusPx && x * x + y * y > (radiusPx - 1.5) ** 2;
-      if (rim) disc.push([y, x]);
+  const above = insideUpAndDown(mask);
+  // Half the disc's height at each column of it.
+  const reach = Int32Array.from({ length: 2 * radiusPx + 1 }, (_, k) =>
+    Math.floor(Math.sqrt(radiusPx * radiusPx - (k - radiusPx) ** 2)),
+  );
+  const data = new Uint8Array(width * height);
+  for (let row = 0; row < height; row++) {
+    for (let column = radiusPx; column < width - radiusPx; column++) {
+      const first = row * width + column - radiusPx;
+      let k = 0;
+      while (k < reach.length && above[first + k]! > reach[k]!) k++;
+      if (k === reach.length) data[row * width + column] = 1;
     }
   }
-  const data = mask.data.map((inside, i) => {
-    if (!inside) return 0;
-    const row = Math.floor(i / width);
-    const column = i % width;
-    const whole = disc.every(([y, x]) => {
-      const r = row + y;
-      const c = column + x;
-      return r >= 0 && c >= 0 && r < height && c < width && mask.data[r * width + c] === 1;
-    });
-    return whole ? 1 : 0;
-  });
   return { width, height, data };
+}
+
+/** How many pixels lie inside one after the other, up as well as down, the pixel itself counted; 0 outside. */
+function insideUpAndDown({ width, height, data }: Mask): Int32Array {
+  const runs = new Int32Array(width * height);
+  for (let i = 0; i < runs.length; i++) if (data[i]) runs[i] = 1 + (i < width ? 0 : runs[i - width]!);
+  const below = new Int32Array(width);
+  for (let row = height - 1; row >= 0; row--) {
+    for (let column = 0, i = row * width; column < width; column++, i++) {
+      below[column] = data[i] ? below[column]! + 1 : 0;
+      runs[i] = Math.min(runs[i]!, below[column]!);
+    }
+  }
+  return runs;
 }

@@ -51,6 +51,8 @@ const SECOND_CHANCE = 0.25;
  */
 const FURTHER = { evidence: 0.1, share: 0.3, misfit: 0.3 };
 const FEWEST_PIXELS = 40;
+/** A lobe that rises over so many pixels is sampled once or twice along a pixel, and is within a thousandth of its height. */
+const SMOOTH_PX = { once: 6, twice: 3 };
 
 /**
  * Finds and fits the lamp's image on one stone.
@@ -172,7 +174,11 @@ function fitFrom(
       curvatureSd: curvatureSd(reach / scene.expected.radiusPx),
       leastBody: mix.leastBody,
     };
-    const problem: HighlightProblem = { window, optics: opticsFor(window, scene.light, effort), prior };
+    const problem: HighlightProblem = {
+      window,
+      optics: opticsFor(window, shape, scene.light, effort),
+      prior,
+    };
     const fit = highlightFit(problem, { ...shape, ...placeInWindow(window, center) }, effort);
     if (!isInside(window, fit.shape)) return null;
     found = { problem, fit };
@@ -196,10 +202,20 @@ function windowReach(scene: HighlightScene, shape: LobeShape): number {
   return Math.min(Math.max(reach, 9), Math.max(9, 1.2 * scene.expected.radiusPx));
 }
 
-function opticsFor(window: HighlightWindow, light: HighlightLight, effort: FitEffort) {
-  const oversampling = effort === QUICK ? 1 : window.stepPx === 1 ? 3 : 2;
+function opticsFor(window: HighlightWindow, shape: LobeShape, light: HighlightLight, effort: FitEffort) {
   const { sourceSlope, lampTurnRad, blurPx, half } = light;
+  const oversampling = effort === QUICK ? 1 : samplesNeeded(window, shape);
   return { sourceSlope, lampTurnRad, blurPx, half, oversampling };
+}
+
+/**
+ * Samples along a window pixel. The lobe rises over a slope of about α, w pixels where the stone is bent most; the mean
+ * of q samples is off by about 1 / (24 q² w²) of the lobe's height.
+ */
+function samplesNeeded({ stepPx }: HighlightWindow, { alpha, mean, stretch, skew }: LobeShape): number {
+  const risePx = alpha / Math.exp(mean + Math.hypot(stretch, skew)) / stepPx;
+  if (risePx > SMOOTH_PX.once) return 1;
+  return risePx > SMOOTH_PX.twice || stepPx > 1 ? 2 : 3;
 }
 
 const placeInWindow = (window: HighlightWindow, at: Place) => ({

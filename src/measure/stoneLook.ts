@@ -44,7 +44,8 @@ export function stoneLook(
   const inner = shrinkMask(mask, Math.max(1, Math.round(RIM_MM / mmPerPx)));
   const use = inner.data.some((inside) => inside === 1) ? inner : mask;
   const axes = labAxes(color, white);
-  const bands = axes.map((axis) => bandSpreads(axis, use, mmPerPx, blur));
+  const smooth = smoothOver(use, mmPerPx, blur);
+  const bands = axes.map((axis) => bandSpreads(axis, use, smooth));
   return {
     colors: axes.flatMap((axis) => quantiles(axis, use)),
     pattern: bands.flat().map((spread) => Math.log(spread + LEAST_SPREAD)),
@@ -54,38 +55,60 @@ export function stoneLook(
 
 /** L*, a* and b* as pictures. */
 function labAxes({ width, height, data }: Raster, white: number): [Raster, Raster, Raster] {
-  const axes = [0, 1, 2].map(() => new Float32Array(width * height));
-  for (let i = 0; i < width * height; i++) {
-    const at = (k: number) => Math.max(0, data[3 * i + k]!) / white;
-    const lab = cielab([at(0), at(1), at(2)]);
-    for (let k = 0; k < 3; k++) axes[k]![i] = lab[k]!;
+  const axis = (): Raster => ({ width, height, channels: 1, data: new Float32Array(width * height) });
+  const axes: [Raster, Raster, Raster] = [axis(), axis(), axis()];
+  const share = (at: number) => Math.max(0, data[at]!) / white;
+  for (let i = 0, j = 0; i < width * height; i++, j += 3) {
+    const [lightness, a, b] = cielab([share(j), share(j + 1), share(j + 2)]);
+    axes[0].data[i] = lightness;
+    axes[1].data[i] = a;
+    axes[2].data[i] = b;
   }
-  return axes.map((axis): Raster => ({ width, height, channels: 1, data: axis })) as [Raster, Raster, Raster];
+  return axes;
 }
 
 function quantiles({ data }: Raster, mask: Mask): number[] {
-  const values = data.filter((_, i) => mask.data[i] === 1).sort();
+  const inside = new Float32Array(data.length);
+  let count = 0;
+  for (let i = 0; i < data.length; i++) if (mask.data[i] === 1) inside[count++] = data[i]!;
+  const values = inside.subarray(0, count).sort();
   return QUANTILES.map((share) => values[Math.floor(share * (values.length - 1))] ?? 0);
 }
 
+/** Mean over the mask around each pixel, at one of the scales. */
+type Smooth = (axis: Raster, k: number) => Float32Array;
+
+/** Blurs over a mask; the mask's own blurs are worked out once for all axes. */
+function smoothOver(mask: Mask, mmPerPx: number, blur: Blur): Smooth {
+  const { width, height } = mask;
+  const blurAt = (data: Float32Array, k: number) =>
+    blur({ width, height, channels: 1, data }, SCALES_MM[k]! / mmPerPx).data;
+  const inside = Float32Array.from(mask.data);
+  const shares = SCALES_MM.map((_, k) => blurAt(inside, k));
+  return ({ data }, k) => {
+    const sums = blurAt(
+      data.map((value, i) => value * inside[i]!),
+      k,
+    );
+    const share = shares[k]!;
+    for (let i = 0; i < sums.length; i++) sums[i]! /= Math.max(1e-3, share[i]!);
+    return sums;
+  };
+}
+
 /** Standard deviations of the differences between blurs, over the mask. */
-function bandSpreads(axis: Raster, mask: Mask, mmPerPx: number, blur: Blur): number[] {
-  const weights = (sigmaPx: number) => blur({ ...axis, data: Float32Array.from(mask.data) }, sigmaPx).data;
-  const masked = { ...axis, data: axis.data.map((value, i) => value * mask.data[i]!) };
-  const blurs = SCALES_MM.map((mm) => {
-    const sums = blur(masked, mm / mmPerPx).data;
-    const shares = weights(mm / mmPerPx);
-    return sums.map((sum, i) => sum / Math.max(1e-3, shares[i]!));
-  });
+function bandSpreads(axis: Raster, mask: Mask, smooth: Smooth): number[] {
+  const blurs = SCALES_MM.map((_, k) => smooth(axis, k));
   return SCALES_MM.slice(1).map((_, k) => {
+    const [fine, coarse] = [blurs[k]!, blurs[k + 1]!];
     let [sum, squares, count] = [0, 0, 0];
-    mask.data.forEach((inside, i) => {
-      if (!inside) return;
-      const value = blurs[k]![i]! - blurs[k + 1]![i]!;
+    for (let i = 0; i < mask.data.length; i++) {
+      if (!mask.data[i]) continue;
+      const value = fine[i]! - coarse[i]!;
       sum += value;
       squares += value * value;
       count++;
-    });
+    }
     return Math.sqrt(Math.max(0, squares / count - (sum / count) ** 2));
   });
 }

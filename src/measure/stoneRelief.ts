@@ -60,17 +60,31 @@ export function silhouetteOf(mask: Mask): Silhouette {
  * @returns null outside ρ = 0.97, where the dome is too steep to know.
  */
 export function domeSlope(
-  { radiusPx, inverse }: Silhouette,
-  { heightShare, tilt, flatness }: Relief,
+  silhouette: Silhouette,
+  relief: Relief,
   x: number,
   y: number,
 ): readonly [right: number, up: number] | null {
-  const ax = inverse[0] * x + inverse[1] * y;
-  const ay = inverse[1] * x + inverse[2] * y;
-  const rho2 = x * ax + y * ay;
-  if (rho2 > 0.94) return null;
-  const rho = Math.sqrt(Math.max(rho2, 1e-9));
-  const steep =
-    (heightShare * radiusPx * flatness * rho ** (flatness - 2)) / (2 * Math.sqrt(1 - rho ** flatness));
-  return [steep * ax - tilt[0], steep * ay - tilt[1]];
+  const [xx, xy, yy] = silhouette.inverse;
+  const steep = domeSteepness(silhouette, relief, x, y);
+  if (steep < 0) return null;
+  return [steep * (xx * x + xy * y) - relief.tilt[0], steep * (xy * x + yy * y) - relief.tilt[1]];
+}
+
+/**
+ * How much of S⁻¹p is the dome's slope at a place, the tilt left out.
+ *
+ * @returns Pixels, ≥ 0; −1 outside ρ = 0.97, where the dome is too steep to know.
+ */
+export function domeSteepness(
+  { radiusPx, inverse }: Silhouette,
+  { heightShare, flatness }: Relief,
+  x: number,
+  y: number,
+): number {
+  const rho2 = x * (inverse[0] * x + inverse[1] * y) + y * (inverse[1] * x + inverse[2] * y);
+  if (rho2 > 0.94) return -1;
+  const squared = Math.max(rho2, 1e-9);
+  const bend = squared ** (flatness / 2 - 1);
+  return (heightShare * radiusPx * flatness * bend) / (2 * Math.sqrt(1 - bend * squared));
 }

@@ -1,7 +1,7 @@
 import { lobeShare } from '../optics/lobeShare';
 import { smithShadowing } from '../optics/smithShadowing';
-import { dot, normalize, type Vector } from '../optics/vector';
-import { domeSlope } from './stoneRelief';
+import type { Vector } from '../optics/vector';
+import { domeSteepness } from './stoneRelief';
 import type { StoneSamples } from './stoneSamples';
 
 /** Lamp as a wide lobe needs it. */
@@ -61,20 +61,25 @@ export function shadeStone(
   const fill = Math.exp(shape.lnFill);
   const { alpha } = shape;
   const seenHeadOn = smithShadowing(half[2], alpha) ** 2;
-  for (let i = 0; i < samples.x.length; i++) {
+  const { x, y } = samples;
+  for (let i = 0; i < x.length; i++) {
     into.body[i] = 0;
     into.lobe[i] = 0;
     into.apart[i] = Number.NaN;
-    const slope = domeSlope(samples.silhouette, relief, samples.x[i]!, samples.y[i]!);
-    if (!slope) continue;
-    const normal = normalize([slope[0], slope[1], 1]);
-    const toLamp = dot(normal, lamp);
-    into.body[i] = Math.max(0, toLamp) + (fill * (1 + normal[2])) / 2;
-    const along = dot(normal, half);
+    const steep = domeSteepness(samples.silhouette, relief, x[i]!, y[i]!);
+    if (steep < 0) continue;
+    const [xx, xy, yy] = samples.silhouette.inverse;
+    const right = steep * (xx * x[i]! + xy * y[i]!) - relief.tilt[0];
+    const up = steep * (xy * x[i]! + yy * y[i]!) - relief.tilt[1];
+    const facing = 1 / Math.sqrt(right * right + up * up + 1);
+    const toLamp = facing * (right * lamp[0] + up * lamp[1] + lamp[2]);
+    into.body[i] = Math.max(0, toLamp) + (fill * (1 + facing)) / 2;
+    const along = facing * (right * half[0] + up * half[1] + half[2]);
     if (toLamp <= 0 || along <= 0) continue;
     const apart = Math.sqrt(Math.max(0, 1 - along * along)) / along / sourceSlope;
     into.apart[i] = apart;
-    const shadowing = (smithShadowing(toLamp, alpha) * smithShadowing(normal[2], alpha)) / seenHeadOn;
-    into.lobe[i] = (lobeShare(apart, alpha / sourceSlope) * shadowing * half[2]) / (normal[2] * along ** 4);
+    const shadowing = (smithShadowing(toLamp, alpha) * smithShadowing(facing, alpha)) / seenHeadOn;
+    const fourth = along * along * along * along;
+    into.lobe[i] = (lobeShare(apart, alpha / sourceSlope) * shadowing * half[2]) / (facing * fourth);
   }
 }

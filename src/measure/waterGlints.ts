@@ -88,12 +88,15 @@ export function waterGlints(stone: Raster, mask: Mask, light: HighlightLight, sh
 function aboveBody({ width, height, data }: Raster, mask: Mask, sourceSlope: number): Float32Array {
   const area = mask.data.reduce((sum, inside) => sum + inside, 0);
   const sigmaPx = Math.max(4, 4 * sourceSlope * Math.sqrt(area / Math.PI));
-  const inside = data.map((value, i) => value * mask.data[i]!);
+  const inside = Float32Array.from(data);
+  for (let i = 0; i < inside.length; i++) inside[i]! *= mask.data[i]!;
   const sums = blurWide(inside, width, height, sigmaPx);
   const shares = blurWide(mask.data, width, height, sigmaPx);
-  return Float32Array.from(data, (value, i) =>
-    mask.data[i] ? value - sums[i]! / Math.max(1e-6, shares[i]!) : Number.NaN,
-  );
+  const excess = new Float32Array(data.length).fill(Number.NaN);
+  for (let i = 0; i < excess.length; i++) {
+    if (mask.data[i]) excess[i] = data[i]! - sums[i]! / Math.max(1e-6, shares[i]!);
+  }
+  return excess;
 }
 
 /** Rise of an edge with camera, pixel and slope taken over two pixels undone: a blurred step rises over σ √(2π). */

@@ -6,7 +6,7 @@ const PATIENCE_MS = 4000;
 /** The copy of the program on this device, out of which it runs without a network. */
 export interface ProgramCopy {
   /**
-   * Fetches what is missing; files that an earlier version brought are not fetched again.
+   * Fetches what is missing; files that an earlier version brought are not fetched again, but get this version's headers.
    *
    * @throws Error if a file cannot be had or kept; what is there stays, and the next try goes on from it.
    */
@@ -40,7 +40,9 @@ export function programCopy(files: ProgramFiles, base: string): ProgramCopy {
       const [lasting, changing] = await Promise.all([lastingCache(), caches.open(changingName)]);
       for (const address of files.changing.map(addressOf)) await keep(changing, address, 'reload');
       for (const address of files.lasting.map(addressOf)) {
-        if (!(await lasting.match(address))) await keep(lasting, address, 'default');
+        const held = await lasting.match(address);
+        if (!held) await keep(lasting, address, 'default');
+        else if (!carries(held, files.headers)) await lasting.put(address, withHeaders(held, files.headers));
       }
     },
 
@@ -89,6 +91,10 @@ function pageOr(url: string, base: string): string {
   const plain = origin + pathname;
   return plain === base || plain === `${base}index.html` ? base : href;
 }
+
+/** False for a file that a version with other headers brought. */
+const carries = ({ headers }: Response, wanted: Readonly<Record<string, string>>): boolean =>
+  Object.entries(wanted).every(([name, value]) => headers.get(name) === value);
 
 function withHeaders(response: Response, more: Readonly<Record<string, string>>): Response {
   const headers = new Headers(response.headers);

@@ -8,6 +8,6 @@ export interface ProgramFiles {
   readonly changing: readonly string[];
   /** Lasting files that are large and seldom needed: kept from their first use on. */
   readonly later: readonly string[];
-  /** Sent with every file from the copy, so that the page stays isolated wherever the files come from. */
+  /** Sent with every file from the copy, so that the page stays walled in wherever the files come from. */
   readonly headers: Readonly<Record<string, string>>;
 }

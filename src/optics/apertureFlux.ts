@@ -31,18 +31,20 @@ export function apertureFlux(geometry: MeterGeometry, alpha: number, n: number):
   for (const ray of rays) {
     const limitSquared = ray.slopeLimit * ray.slopeLimit;
     const received = limitSquared / (alpha * alpha + limitSquared);
+    const lit = smithShadowing(ray.toSource[2], alpha);
     let along = 0;
-    for (const [place, weight] of GAUSS_LEGENDRE_4) {
+    for (let k = 0; k < GAUSS_LEGENDRE_4.length; k++) {
+      const [place, weight] = GAUSS_LEGENDRE_4[k]!;
       const p = place * received;
-      along += weight * facetReflection(ray, alpha * Math.sqrt(p / (1 - p)), alpha, n);
+      along += weight * facetReflection(ray, alpha * Math.sqrt(p / (1 - p)), alpha, n, lit);
     }
     sum += ray.weight * received * along;
   }
   return sum;
 }
 
-/** F G (h·i) / (cos i · cos h): what one microfacet adds, per unit of slope density. */
-function facetReflection(ray: ReceptorRay, slope: number, alpha: number, n: number): number {
+/** F G (h·i) / (cos i · cos h): what one microfacet adds, per unit of slope density; `lit` is G toward the source. */
+function facetReflection(ray: ReceptorRay, slope: number, alpha: number, n: number, lit: number): number {
   const [x, y, z] = ray.toSource;
   const sx = slope * ray.cosPhi;
   const sy = slope * ray.sinPhi;
@@ -52,5 +54,5 @@ function facetReflection(ray: ReceptorRay, slope: number, alpha: number, n: numb
   const cosHalf = projected / Math.sqrt(lengthSquared);
   const reflectance = fresnelReflectance(n, Math.min(1, cosHalf));
   // (h·i) / (cos i · cos h) = projected / z
-  return (reflectance * smithShadowing(z, alpha) * smithShadowing(cosOut, alpha) * projected) / z;
+  return (reflectance * lit * smithShadowing(cosOut, alpha) * projected) / z;
 }

@@ -13,13 +13,18 @@ const WHITE = TO_XYZ.map(([r, g, b]) => r + g + b);
  * @param light - Linear red, green and blue as shares of white, ≥ 0; above 1 is allowed.
  * @see CIE 15:2004, section 8.2.1.
  */
-export function cielab(light: readonly [number, number, number]): [number, number, number] {
-  const [x, y, z] = TO_XYZ.map(
-    ([r, g, b], k) => (r * light[0] + g * light[1] + b * light[2]) / WHITE[k]!,
-  ).map((share) => (share > (24 / 116) ** 3 ? Math.cbrt(share) : (841 / 108) * share + 16 / 116)) as [
-    number,
-    number,
-    number,
-  ];
+export function cielab([r, g, b]: readonly [number, number, number]): [number, number, number] {
+  const x = response(0, r, g, b);
+  const y = response(1, r, g, b);
+  const z = response(2, r, g, b);
   return [116 * y - 16, 500 * (x - y), 200 * (y - z)];
+}
+
+/** Where the cube root gives way to a straight line. */
+const LINE_BELOW = (24 / 116) ** 3;
+
+function response(k: 0 | 1 | 2, r: number, g: number, b: number): number {
+  const row = TO_XYZ[k];
+  const share = (row[0] * r + row[1] * g + row[2] * b) / WHITE[k]!;
+  return share > LINE_BELOW ? Math.cbrt(share) : (841 / 108) * share + 16 / 116;
 }

@@ -1,23 +1,21 @@
 import { fresnelReflectance } from './fresnelReflectance';
+import curves from './glossCurves.json';
 import { GLOSS_STANDARD_INDEX, type GlossAngleDeg } from './glossGeometry';
-import { glossIntegral } from './glossIntegral';
 
-/** Roughnesses at which a curve is integrated: the logarithm runs evenly from the smoothest to 1. */
-const SMOOTHEST = 1e-4;
-const KNOTS = 41;
+/** The logarithm of the roughness runs evenly over a curve's knots, from the smoothest to 1. */
+const SMOOTHEST = curves.smoothest;
+/** Indexes at which curves are integrated. */
+const INDEXES = curves.indexes;
+const KNOTS = curves.shares[60][0]!.length;
 const KNOTS_PER_LOG = (KNOTS - 1) / -Math.log(SMOOTHEST);
-/** Indexes at which curves are integrated; the share of a perfect polish hardly changes in between. */
-const INDEXES = [1.3, 1.75, 2.5];
 const RADIANS = Math.PI / 180;
-
-const curves = new Map<string, Float64Array>();
 
 /**
  * Estimated reading of a gloss meter on a flat surface of a given roughness; `glossIntegral`, interpolated.
  *
  * What a rough surface reads as a share of a perfect polish depends little on the index, so it is interpolated
- * between curves of a few indexes, and the polish itself is exact. A call that needs a new curve takes some 10 ms
- * for it, all others about a microsecond.
+ * between curves of a few indexes, and the polish itself is exact. The curves are integrated beforehand, by
+ * `tests/optics/writeGlossCurves.ts`: the page would be busy with them for a tenth of a second.
  *
  * @param alpha - GGX roughness, 0 (perfect polish) or more; above 1 it reads as 1.
  * @param n - Refractive index, 1 or more.
@@ -38,23 +36,9 @@ export function glossUnits(alpha: number, n: number, angleDeg: GlossAngleDeg): n
   const nAbove = INDEXES[above]!;
   const nBelow = INDEXES[above - 1]!;
   const share = Math.min(1, Math.max(0, (n - nBelow) / (nAbove - nBelow)));
-  const lower = share < 1 ? interpolated(curveOf(nBelow, angleDeg), place) : 0;
-  const upper = share > 0 ? interpolated(curveOf(nAbove, angleDeg), place) : 0;
+  const lower = share < 1 ? interpolated(curves.shares[angleDeg][above - 1]!, place) : 0;
+  const upper = share > 0 ? interpolated(curves.shares[angleDeg][above]!, place) : 0;
   return 100 * polish * ((1 - share) * lower + share * upper);
-}
-
-/** Readings from the smoothest to the roughest surface as shares of a perfect polish of the same index. */
-function curveOf(n: number, angleDeg: GlossAngleDeg): Float64Array {
-  const key = `${angleDeg} ${n}`;
-  const known = curves.get(key);
-  if (known) return known;
-  const polish = glossIntegral(0, n, angleDeg);
-  const curve = Float64Array.from({ length: KNOTS }, (_, knot) => {
-    const alpha = Math.min(1, SMOOTHEST * Math.exp(knot / KNOTS_PER_LOG));
-    return glossIntegral(alpha, n, angleDeg) / polish;
-  });
-  curves.set(key, curve);
-  return curve;
 }
 
 /**
@@ -62,7 +46,7 @@ function curveOf(n: number, angleDeg: GlossAngleDeg): Float64Array {
  *
  * @see Fritsch & Butland 1984: slope at a knot is the harmonic mean of its two chords.
  */
-function interpolated(values: Float64Array, place: number): number {
+function interpolated(values: readonly number[], place: number): number {
   const knot = Math.min(values.length - 2, Math.floor(place));
   const t = place - knot;
   const from = values[knot]!;

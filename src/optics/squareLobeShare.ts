@@ -25,10 +25,14 @@ export function squareLobeShare(x: number, y: number, alphaOverA: number): numbe
   const rootLow = Math.sqrt(q2 + low * low);
   const rootHigh = Math.sqrt(q2 + high * high);
   const across =
-    (right / rootRight) * (Math.atan(high / rootRight) - Math.atan(low / rootRight)) -
-    (left / rootLeft) * (Math.atan(high / rootLeft) - Math.atan(low / rootLeft));
+    (right / rootRight) * angleBetween(low, high, rootRight) -
+    (left / rootLeft) * angleBetween(low, high, rootLeft);
   const along =
-    (high / rootHigh) * (Math.atan(right / rootHigh) - Math.atan(left / rootHigh)) -
-    (low / rootLow) * (Math.atan(right / rootLow) - Math.atan(left / rootLow));
+    (high / rootHigh) * angleBetween(left, right, rootHigh) -
+    (low / rootLow) * angleBetween(left, right, rootLow);
   return (across + along) / (2 * Math.PI);
 }
+
+/** atan(to / far) − atan(from / far) for to > from, in one arctangent. */
+const angleBetween = (from: number, to: number, far: number) =>
+  Math.atan2(far * (to - from), far * far + to * from);

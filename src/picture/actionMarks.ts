@@ -2,8 +2,6 @@ import type { Action } from '../grading/opinion';
 
 /** How one action is drawn: three ways to tell it apart, each enough by itself. */
 export interface ActionMark {
-  /** The words a person reads. */
-  readonly word: string;
   /** Line color on the photo; bright, always drawn on the dark halo. */
   readonly color: string;
   /** Lengths of dash and gap in line widths; empty for an unbroken line. */
@@ -31,7 +29,6 @@ export const CHALK = '#f7f3ea';
 export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   // Azurite; an unbroken line; a stair going up: on to the next step.
   advance: {
-    word: 'Advance',
     color: '#54a2ff',
     dashes: [],
     weight: 1,
@@ -41,7 +38,6 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   },
   // Sulfur; dashes; a spiral: round and round once more.
   repeat: {
-    word: 'Repeat',
     color: '#f5ee55',
     dashes: [5, 3],
     weight: 1,
@@ -51,7 +47,6 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   },
   // Carnelian; beads like coarse grains; two rough surfaces in profile.
   'back-to-coarse': {
-    word: 'Back to coarse',
     color: '#ef8340',
     dashes: [0, 2.2],
     weight: 1.5,
@@ -61,7 +56,6 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   },
   // Chert; dash and dot; a stone on a shelf.
   'set-aside': {
-    word: 'Set aside',
     color: '#b9b691',
     dashes: [6, 2.2, 1.2, 2.2],
     weight: 1,
@@ -71,7 +65,6 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   },
   // Moonstone; a double line; a glint.
   finished: {
-    word: 'Finished',
     color: '#ffffff',
     dashes: [],
     weight: 1.9,
@@ -81,7 +74,6 @@ export const ACTION_MARKS: Readonly<Record<Action, ActionMark>> = {
   },
   // Lepidolite; short dashes far apart; a loupe.
   'look-closer': {
-    word: 'Look closer',
     color: '#ca8fba',
     dashes: [1.6, 4],
     weight: 1.15,

@@ -1,5 +1,6 @@
 import type { BallReport } from '../analysis/report';
 import type { Box } from '../image/raster';
+import { texts } from '../texts/speech';
 import { CHALK, HALO } from './actionMarks';
 import { strokeText, strokeTextWidth } from './strokeText';
 import { svgNumber } from './svgNumber';
@@ -12,7 +13,6 @@ export interface BallSurroundings {
   readonly stones: readonly Box[];
 }
 
-const WORD = 'BALL';
 const WORD_DOTS = 9;
 
 function overlap(one: Box, other: Box): boolean {
@@ -22,12 +22,13 @@ function overlap(one: Box, other: Box): boolean {
 
 /** Below, above, left or right of the ring, wherever no stone lies; null when the ball is hemmed in. */
 function wordBox(
+  word: string,
   { row, column }: BallReport,
   reachPx: number,
   heightPx: number,
   around: BallSurroundings,
 ): Box | null {
-  const width = strokeTextWidth(WORD, heightPx);
+  const width = strokeTextWidth(word, heightPx);
   const gap = heightPx / 2;
   const corners = [
     [row + reachPx + gap, column - width / 2],
@@ -73,9 +74,10 @@ export function ballMark(
     `<g stroke="${HALO}" stroke-width="${svgNumber(2.2 * linePx)}">${drawn}</g>`,
     `<g stroke="${CHALK}" stroke-width="${svgNumber(0.8 * linePx)}">${drawn}</g>`,
   ];
-  const box = wordBox(ball, tickPx, WORD_DOTS * pxPerDot, around);
+  const said = texts().tray.ball;
+  const box = wordBox(said, ball, tickPx, WORD_DOTS * pxPerDot, around);
   if (box !== null) {
-    const word = strokeText(WORD, { x: box.column, y: box.row, heightPx: box.height });
+    const word = strokeText(said, { x: box.column, y: box.row, heightPx: box.height });
     marks.push(`<g data-word="" stroke="${HALO}" stroke-width="4.4">${word}</g>`);
     marks.push(`<g stroke="${CHALK}" stroke-width="1.5">${word}</g>`);
   }

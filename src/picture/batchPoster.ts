@@ -1,4 +1,5 @@
 import type { Action } from '../grading/opinion';
+import { texts } from '../texts/speech';
 import { ACTION_MARKS } from './actionMarks';
 import { KEEPSAKE_INK, keepsakeDocument, star, writtenDay } from './keepsakeGround';
 import { linesOf, mostWidthPx, textLine } from './keepsakeText';
@@ -48,7 +49,7 @@ export function batchPoster(poster: BatchPoster): Keepsake {
   const { stones } = poster;
   const sizePx = stones.length > 60 ? 26 : stones.length > 24 ? 32 : 38;
   const labels = { sizePx, lines: stones.some(({ name }) => mostWidthPx(name, 1) > 5) ? 2 : 1 };
-  const sizes = stones.map(({ stone }) => turnedSize(stone, 0));
+  const sizes = stones.map(({ stone }) => seatFor(turnedSize(stone, 0)));
   const full: PosterField = {
     left: MARGIN,
     top: HEAD,
@@ -71,7 +72,16 @@ export function batchPoster(poster: BatchPoster): Keepsake {
   return { svg: keepsakeDocument(WIDTH, heightPx, drawn.join('')), widthPx: WIDTH, heightPx, places };
 }
 
+/** Sizes of stones that can lie on a sheet: a record may hold any number, and one stone must not take the others' room. */
+const [LEAST_MM, MOST_MM] = [0.1, 1000];
+const within = (mm: number) => (mm > LEAST_MM ? Math.min(mm, MOST_MM) : LEAST_MM);
+const seatFor = ({ widthMm, heightMm }: ReturnType<typeof turnedSize>) => ({
+  widthMm: within(widthMm),
+  heightMm: within(heightMm),
+});
+
 function heading({ name, startedOn, lastDay, checkCount }: BatchPoster): string {
+  const { keepsake } = texts();
   const room = WIDTH - 2 * MARGIN;
   const isShort = mostWidthPx(name, 104) <= room;
   const sizePx = isShort ? 104 : 66;
@@ -80,8 +90,8 @@ function heading({ name, startedOn, lastDay, checkCount }: BatchPoster): string 
   const first = lines.length > 1 ? 176 : 230;
   const drawn = lines.map((line, i) => textLine(line, MIDDLE, first + 80 * i, style));
   const days =
-    startedOn === lastDay ? writtenDay(lastDay) : `${writtenDay(startedOn)} to ${writtenDay(lastDay)}`;
-  const checks = checkCount === 1 ? '1 check' : `${checkCount} checks`;
+    startedOn === lastDay ? writtenDay(lastDay) : keepsake.days(writtenDay(startedOn), writtenDay(lastDay));
+  const checks = keepsake.checks(checkCount);
   return `${drawn.join('')}${textLine(`${days}  ·  ${checks}`, MIDDLE, 340, SOFT)}`;
 }
 
@@ -107,12 +117,11 @@ function label({ name, isFavorite }: PosterStone, seat: PosterSeat, { sizePx, li
 
 /** How many stones, and how they stand: signs as in the sorting picture, in ink. */
 function counts(stones: readonly PosterStone[], heightPx: number): string {
-  const total = stones.length === 1 ? '1 stone' : `${stones.length} stones`;
+  const { keepsake, verdicts } = texts();
   const favorites = stones.filter(({ isFavorite }) => isFavorite).length;
-  const starred =
-    favorites === 0 ? '' : `, ${favorites} of them ${favorites === 1 ? 'a favorite' : 'favorites'}`;
+  const total = keepsake.stones(stones.length, favorites);
   const entries = countActions(stones.map(({ action }) => action)).map(([action, count]) => {
-    const words = `${count} ${ACTION_MARKS[action].word.toLowerCase()}`;
+    const words = keepsake.counted(count, verdicts.actionsWithin[action]);
     return { action, words, widthPx: 54 + USUAL_SHARE * mostWidthPx(words, 38) };
   });
   const gap = 46;
@@ -126,5 +135,5 @@ function counts(stones: readonly PosterStone[], heightPx: number): string {
     return sign + text;
   });
   const place = `translate(${svgNumber(MIDDLE - (shrink * widthPx) / 2)} ${heightPx - 130}) scale(${Math.round(shrink * 1e4) / 1e4})`;
-  return `${textLine(total + starred, MIDDLE, heightPx - 205, SOFT)}<g data-counts="" transform="${place}">${drawn.join('')}</g>`;
+  return `${textLine(total, MIDDLE, heightPx - 205, SOFT)}<g data-counts="" transform="${place}">${drawn.join('')}</g>`;
 }

@@ -1,5 +1,6 @@
-import { plainNumber } from '../grading/plainNumber';
-import { STEP_FACTS, type Step } from '../grading/steps';
+import type { Step } from '../grading/steps';
+import { lengthWords } from '../texts/measures';
+import { speech, texts } from '../texts/speech';
 import { type GlossReading, glossLine } from './glossLine';
 import { KEEPSAKE_INK, keepsakeDocument, star, writtenDay } from './keepsakeGround';
 import { linesOf, mostWidthPx, textLine } from './keepsakeText';
@@ -103,25 +104,24 @@ function caption({ day, step, lengthMm }: CardMoment, x: number): string {
     isBold: true,
     anchor: 'middle',
   });
-  const facts = `after ${STEP_FACTS[step].title.toLowerCase()}, ${plainNumber(lengthMm)} mm long`;
+  const { keepsake, verdicts } = texts();
+  const facts = keepsake.moment(verdicts.stepsWithin[step], lengthWords(lengthMm));
   return written + textLine(facts, x, 858, SOFT);
 }
 
-/** Ten millimeters between the stones: both are drawn to it. */
+/** Ten millimeters or half an inch between the stones: both are drawn to it. */
 function scaleBar(pxPerMm: number): string {
-  const half = 5 * pxPerMm;
+  const barMm = speech().length === 'mm' ? 10 : 12.7;
+  const half = (barMm / 2) * pxPerMm;
   const path = `M${svgNumber(MIDDLE - half)} 796v16m0-8h${svgNumber(2 * half)}m0-8v16`;
-  const words = textLine('10 mm', MIDDLE, 848, { ...SOFT, sizePx: 24 });
+  const words = textLine(lengthWords(barMm), MIDDLE, 848, { ...SOFT, sizePx: 24 });
   return `<path data-bar="" d="${path}" fill="none" stroke="${KEEPSAKE_INK.soft}" stroke-width="3"/>${words}`;
 }
 
 /** Steps and weeks, in one line at the foot. */
 function way({ steps, weeksInCoarse, checkCount }: BeforeAfter): string {
-  const through = steps.map((step) => STEP_FACTS[step].title.toLowerCase()).join(' → ');
-  const weeks =
-    weeksInCoarse === null
-      ? []
-      : [weeksInCoarse === 1 ? '1 week in coarse' : `${weeksInCoarse} weeks in coarse`];
-  const checks = checkCount === 1 ? '1 check' : `${checkCount} checks`;
-  return textLine([through, ...weeks, checks].join('  ·  '), MIDDLE, 1106, SOFT);
+  const { keepsake, verdicts } = texts();
+  const through = steps.map((step) => verdicts.stepsWithin[step]).join(' → ');
+  const weeks = weeksInCoarse === null ? [] : [keepsake.weeksInCoarse(weeksInCoarse)];
+  return textLine([through, ...weeks, keepsake.checks(checkCount)].join('  ·  '), MIDDLE, 1106, SOFT);
 }

@@ -1,4 +1,5 @@
-import { plainNumber } from '../grading/plainNumber';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import { KEEPSAKE_INK } from './keepsakeGround';
 import { textLine } from './keepsakeText';
 import { svgNumber } from './svgNumber';
@@ -36,14 +37,15 @@ export function glossLine(
   place: LinePlace,
 ): string {
   const { left, right, y } = place;
+  const said = texts().keepsake;
   const most = Math.max(ceilingGu60, then?.gu60 ?? 0, now?.gu60 ?? 0);
   const at = (gu: number) => left + ((right - left) * Math.min(most, Math.max(0, gu))) / most;
   const end = at(ceilingGu60);
   const base =
     `<path d="M${left} ${y}H${right}M${left} ${y - 9}v18" fill="none" stroke="${INK.line}" stroke-width="4"/>` +
     `<path data-ceiling="" d="M${svgNumber(end)} ${y - 26}v52" fill="none" stroke="${INK.strong}" stroke-width="5"/>`;
-  const title = textLine('Gloss, estimated', left - 26, y + 9, { ...WORDS, anchor: 'right' });
-  const ceiling = textLine(`ceiling ${plainNumber(ceilingGu60)}`, right + 26, y + 9, WORDS);
+  const title = textLine(said.gloss, left - 26, y + 9, { ...WORDS, anchor: 'right' });
+  const ceiling = textLine(said.ceiling(plainNumber(ceilingGu60)), right + 26, y + 9, WORDS);
   const [thenWords, nowWords] = [words('then', then), words('now', now)];
   const thenX = then === null ? left : at(then.gu60);
   const nowX = now === null ? left : at(now.gu60);
@@ -65,9 +67,10 @@ export function glossLine(
 
 /** Such as "then 3 (2 to 4)": without a number when the photo carried none. */
 function words(when: 'then' | 'now', reading: GlossReading | null): string {
-  if (reading === null) return `${when}: no number`;
-  const [low, gu, high] = [reading.gu60Low, reading.gu60, reading.gu60High].map(plainNumber);
-  return `${when} ${gu} (${low} to ${high})`;
+  const { thenReading, nowReading, thenNoNumber, nowNoNumber } = texts().keepsake;
+  if (reading === null) return when === 'then' ? thenNoNumber : nowNoNumber;
+  const say = when === 'then' ? thenReading : nowReading;
+  return say(plainNumber(reading.gu60), plainNumber(reading.gu60Low), plainNumber(reading.gu60High));
 }
 
 /** Labels keep their middle on the line, which has room for half of them beside it. */

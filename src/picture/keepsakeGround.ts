@@ -1,3 +1,4 @@
+import { speech } from '../texts/speech';
 import { strokeText, strokeTextWidth } from './strokeText';
 import { svgNumber } from './svgNumber';
 
@@ -78,10 +79,10 @@ export function star(x: number, y: number, radiusPx: number): string {
   return `<path data-star="" d="M${points.join('L')}Z" fill="${KEEPSAKE_INK.strong}"/>`;
 }
 
-/** A day as one writes it under a picture; what is no day stays as it is. */
+/** A day as one writes it under a picture, in the language spoken now; what is no day stays as it is. */
 export function writtenDay(day: string): string {
   const date = Date.parse(`${day}T00:00:00Z`);
   return Number.isNaN(date)
     ? day
-    : new Intl.DateTimeFormat('en', { dateStyle: 'long', timeZone: 'UTC' }).format(date);
+    : new Intl.DateTimeFormat(speech().language, { dateStyle: 'long', timeZone: 'UTC' }).format(date);
 }

@@ -1,4 +1,5 @@
 import type { Action } from '../grading/opinion';
+import { texts } from '../texts/speech';
 import { ACTION_MARKS, ACTION_ORDER, CHALK, HALO } from './actionMarks';
 import { actionSign } from './stoneLabel';
 import { stoneLine } from './stoneLine';
@@ -45,7 +46,7 @@ export function legendStrip(
   let [x, y] = [marginPx, topPx + rowPx / 2 + marginPx / 3];
   const entries = counts.map(([action, count]) => {
     const mark = ACTION_MARKS[action];
-    const words = `${count} ${mark.word}`;
+    const words = `${count} ${texts().verdicts.actions[action]}`;
     const entryPx = 6.4 * textPx + strokeTextWidth(words, textPx) + 2.4 * marginPx;
     if (x > marginPx && x + entryPx > widthPx) [x, y] = [marginPx, y + rowPx];
     const line = stoneLine(`M${svgNumber(x)} ${svgNumber(y)}h${svgNumber(3.6 * textPx)}`, mark, linePx);

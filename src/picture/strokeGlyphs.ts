@@ -1,4 +1,4 @@
-/** One character drawn with a pen: capitals stand 10 units high, y runs down from 0 to the baseline at 10. */
+/** One character drawn with a pen: capitals stand 10 units high, y runs from 0 down to the baseline at 10; dots lie above. */
 export interface StrokeGlyph {
   /** Units from this character's left edge to its right edge, without spacing. */
   readonly width: number;
@@ -16,8 +16,12 @@ export const GLYPH_HEIGHT = 10;
 export const STROKE_GLYPHS: Readonly<Record<string, StrokeGlyph>> = {
   ' ': { width: 3, path: '' },
   '-': { width: 4, path: 'M0 5.6H4' },
+  '–': { width: 6, path: 'M0 5.6H6' },
   ',': { width: 1, path: 'M.8 9.4L.2 11.4' },
   '.': { width: 0.5, path: 'M.2 9.9V10' },
+  ':': { width: 0.5, path: 'M.2 4.3V4.4M.2 9.9V10' },
+  '"': { width: 2.8, path: 'M.3 0V2.8M2.5 0V2.8' },
+  '²': { width: 3.4, path: 'M.2 1.2C.4 .4 1 0 1.7 0C2.7 0 3.2 .6 3.2 1.4C3.2 2.4 2 3.4 .1 5.2H3.4' },
   '0': { width: 6, path: 'M3 0C5.2 0 6 2 6 5S5.2 10 3 10S0 8 0 5S.8 0 3 0Z' },
   '1': { width: 4.8, path: 'M.4 2.3L2.7 0V10M.5 10H4.8' },
   '2': {
@@ -80,5 +84,11 @@ export const STROKE_GLYPHS: Readonly<Record<string, StrokeGlyph>> = {
   W: { width: 9.6, path: 'M0 0L2.4 10L4.8 1.6L7.2 10L9.6 0' },
   X: { width: 6.4, path: 'M0 0L6.4 10M6.4 0L0 10' },
   Y: { width: 6.4, path: 'M0 0L3.2 5L6.4 0M3.2 5V10' },
+  Ä: { width: 7, path: 'M0 10L3.5 0L7 10M1.2 6.6H5.8M1.3 -2.6V-2.4M5.7 -2.6V-2.4' },
+  Ö: {
+    width: 7.4,
+    path: 'M3.7 0C6 0 7.4 2.1 7.4 5S6 10 3.7 10S0 7.9 0 5S1.4 0 3.7 0ZM1.8 -2.8V-2.6M5.6 -2.8V-2.6',
+  },
+  Ü: { width: 6.4, path: 'M0 0V6.2C0 8.6 1.2 10 3.2 10S6.4 8.6 6.4 6.2V0M1.4 -2.6V-2.4M5 -2.6V-2.4' },
   Z: { width: 6, path: 'M.2 0H6L0 10H6' },
 };

@@ -20,7 +20,7 @@ function glyphOf(character: string) {
 /**
  * Width of a line of stroke text.
  *
- * @param text - Capitals, digits, spaces, hyphens, commas and periods; lower case is raised.
+ * @param text - Characters of `STROKE_GLYPHS`; lower case is raised, ß to SS.
  * @param heightPx - Height of the capitals, px.
  * @returns Width in px, 0 for an empty text.
  * @throws RangeError for a character that has no stroke.

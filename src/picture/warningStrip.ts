@@ -1,9 +1,10 @@
+import type { WarningCode } from '../image/notice';
+import { texts } from '../texts/speech';
 import { CHALK, HALO } from './actionMarks';
 import type { LegendStrip } from './legendStrip';
 import { strokeText, strokeTextWidth } from './strokeText';
 import { svgNumber } from './svgNumber';
 import type { LetteredWarning } from './warningLetters';
-import { WARNING_WORDS } from './warningWords';
 
 const [TEXT_DOTS, ROW_DOTS, MARGIN_DOTS] = [12, 30, 18];
 
@@ -25,8 +26,9 @@ export function warningStrip(
   if (warnings.length === 0) return { svg: '', heightPx: 0 };
   const [textPx, rowPx, marginPx] = [TEXT_DOTS * pxPerDot, ROW_DOTS * pxPerDot, MARGIN_DOTS * pxPerDot];
   let [x, y] = [marginPx, topPx + rowPx / 2];
+  const known: Partial<Readonly<Record<WarningCode, string>>> = texts().tray.warningWords;
   const entries = warnings.map(({ code, letter }) => {
-    const words = WARNING_WORDS[code] ?? code;
+    const words = known[code] ?? code;
     const letterPx = strokeTextWidth(letter, textPx);
     const entryPx = letterPx + 1.6 * textPx + strokeTextWidth(words, textPx) + 1.6 * marginPx;
     if (x > marginPx && x + entryPx > widthPx) [x, y] = [marginPx, y + rowPx];

@@ -1,9 +1,10 @@
 import { STEPS, type Step } from '../grading/steps';
 import type { BatchHistory } from '../history/batchHistory';
 import type { Day, MachineRecord, RecordId, RunRecord } from '../journal/records';
-import { type Charge, chargeOf, readCharge } from './chargeText';
+import { type Charge, chargeOf } from './chargeText';
 import { isUsualAt } from './nextGroups';
 import { type OwnRecipes, recipeFor } from './ownRecipes';
+import { readCharge } from './readCharge';
 import { usualRecipe } from './recipe';
 import { gramsOf, SUPPLIES, type Supply } from './supplies';
 

@@ -1,4 +1,5 @@
 import { MATERIALS, type Material, type MaterialName } from '../grading/materials';
+import { texts } from '../texts/speech';
 
 /** Stones this many Mohs steps apart are not tumbled together. Source: common practice. */
 const MOST_APART = 1;
@@ -26,5 +27,6 @@ export function hardnessMismatch(materials: readonly MaterialName[]): Mismatch |
 
 /** What the hazardous ones of these materials need, each sentence once. */
 export function hazardsOf(materials: readonly MaterialName[]): string[] {
-  return [...new Set(materials.flatMap((name) => (MATERIALS[name] as Material).hazard ?? []))];
+  const hazards = new Set(materials.flatMap((name) => (MATERIALS[name] as Material).hazard ?? []));
+  return [...hazards].map((hazard) => texts().verdicts.hazards[hazard]);
 }

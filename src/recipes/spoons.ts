@@ -1,3 +1,5 @@
+import { texts } from '../texts/speech';
+
 /** A level US tablespoon, ml: half a US fluid ounce (NIST SP 430) of 29.57353 ml (NIST SP 811, appendix B.8). */
 export const ML_PER_TABLESPOON = 29.57353 / 2;
 
@@ -42,7 +44,8 @@ export function spoonWords({ count, unit }: Spoons): string {
   const whole = Math.floor(count);
   const quarter = QUARTERS[Math.round(4 * (count - whole))] ?? '';
   const number = whole === 0 ? quarter : quarter === '' ? `${whole}` : `${whole} ${quarter}`;
-  return `${number} ${unit}${count > 1 ? 's' : ''}`;
+  const { tablespoons, teaspoons } = texts().plan;
+  return (unit === 'tablespoon' ? tablespoons : teaspoons)(number, count);
 }
 
 const QUARTERS = ['', '¼', '½', '¾'];

@@ -1,4 +1,5 @@
-import { STEP_FACTS, STEPS, type Step } from '../grading/steps';
+import { STEPS, type Step } from '../grading/steps';
+import { texts } from '../texts/speech';
 import { ML_PER_TABLESPOON } from './spoons';
 
 /** What is used up: the abrasive of each step, under the step's name, and borax. */
@@ -8,7 +9,6 @@ export const SUPPLIES: readonly Supply[] = [...STEPS, 'borax'];
 
 /** How much a level spoon of it weighs. */
 export interface SupplyFacts {
-  readonly name: string;
   /** Of the dry powder, loosely filled, g/ml. */
   readonly gramsPerMl: number;
   readonly source: string;
@@ -21,22 +21,24 @@ const ESTIMATE = 'our estimate, good to a fifth: grains of 3.2 g/cm³ fill less 
  * spoon of your own to know better.
  */
 export const SUPPLY_FACTS: Readonly<Record<Supply, SupplyFacts>> = {
-  coarse: { name: STEP_FACTS.coarse.grit, gramsPerMl: 1.45, source: ESTIMATE },
-  medium: { name: STEP_FACTS.medium.grit, gramsPerMl: 1.35, source: ESTIMATE },
-  fine: { name: STEP_FACTS.fine.grit, gramsPerMl: 1.15, source: ESTIMATE },
-  prepolish: { name: STEP_FACTS.prepolish.grit, gramsPerMl: 1, source: ESTIMATE },
+  coarse: { gramsPerMl: 1.45, source: ESTIMATE },
+  medium: { gramsPerMl: 1.35, source: ESTIMATE },
+  fine: { gramsPerMl: 1.15, source: ESTIMATE },
+  prepolish: { gramsPerMl: 1, source: ESTIMATE },
   polish: {
-    name: STEP_FACTS.polish.grit,
     gramsPerMl: 0.9,
     source:
       'our estimate, good to a third: bulk tables give alumina fines 35 lb/ft³ and coarser alumina 65 lb/ft³',
   },
   borax: {
-    name: 'borax',
     gramsPerMl: 0.85,
     source: 'tables of bulk densities: fine borax 53 to 55 lb/ft³',
   },
 };
+
+/** What it is called, within a sentence. */
+export const supplyName = (supply: Supply): string =>
+  supply === 'borax' ? texts().plan.borax : texts().verdicts.grits[supply];
 
 /** Grams of a level measure; good to a fifth. */
 export const gramsOf = (supply: Supply, tablespoons: number): number =>

@@ -1,4 +1,5 @@
-import { plainNumber } from '../grading/plainNumber';
+import { plainNumber } from '../texts/plainNumber';
+import { texts } from '../texts/speech';
 import { atTheBench, KG_PER_LB, spoonWords } from './spoons';
 import { gramsOf, onTheScale, type Supply } from './supplies';
 
@@ -24,13 +25,6 @@ export function checkedUnits(kept: unknown): Units {
   };
 }
 
-/** Millimeters of an inch; exact. Source: NIST SP 811, appendix B.8. */
-const MM_PER_INCH = 25.4;
-
-/** "31 mm", "1.2 in". */
-export const lengthWords = (mm: number, { length }: Pick<Units, 'length'>): string =>
-  length === 'mm' ? `${plainNumber(mm)} mm` : `${plainNumber(mm / MM_PER_INCH)} in`;
-
 /** Ounces of a pound. Source: NIST SP 811, appendix B.8. */
 const OZ_PER_LB = 16;
 
@@ -48,9 +42,10 @@ export function amountWords(
   { amount }: Pick<Units, 'amount'>,
 ): { readonly first: string; readonly second: string } {
   const spoons = atTheBench(tablespoons);
-  const inSpoons = spoons === null ? 'nothing' : spoonWords(spoons);
+  const { nothing, about } = texts().plan;
+  const inSpoons = spoons === null ? nothing : spoonWords(spoons);
   const grams = onTheScale(gramsOf(supply, tablespoons));
   return amount === 'spoons'
-    ? { first: inSpoons, second: `about ${grams} g` }
-    : { first: `${grams} g`, second: `about ${inSpoons}` };
+    ? { first: inSpoons, second: about(`${grams} g`) }
+    : { first: `${grams} g`, second: about(inSpoons) };
 }

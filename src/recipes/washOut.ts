@@ -19,10 +19,10 @@ export type WashOutItem = (typeof WASH_OUT_ITEMS)[number];
 /** Minutes that stones and machine run with detergent and water. Source: common practice. */
 export const SOAP_MINUTES = { from: 60, to: 120 } as const;
 
-/** Which caution of `CAUTIONS`, by what it is about, matters at which item. */
-export const CAUTION_AT: Readonly<Partial<Record<WashOutItem, string>>> = {
-  slurry: 'Slurry',
-  mud: 'Dust',
+/** Which caution matters at which item. */
+export const CAUTION_AT: Readonly<Partial<Record<WashOutItem, 'slurry' | 'dust'>>> = {
+  slurry: 'slurry',
+  mud: 'dust',
 };
 
 /** One wash-out of a batch, as far as it has come. */

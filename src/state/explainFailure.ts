@@ -1,26 +1,30 @@
+import { REFUSALS, type RefusalCode, refusalSentence } from '../image/notice';
+import { texts } from '../texts/speech';
 import type { TrayPhoto } from './trayPhoto';
 
-type Explained = Pick<TrayPhoto, 'status' | 'sentence' | 'code'>;
+type Trouble = Pick<TrayPhoto, 'status' | 'code' | 'detail'>;
 
 /**
- * Says in one sentence why a photo was not measured.
+ * Why a photo was not measured, to be put into words when it is shown.
  *
- * @param error - What the analysis was rejected with: a refusal carries a `code` and its own sentence.
+ * @param error - What the analysis was rejected with: a refusal carries a `code`.
  * @param signal - Aborted when the person stopped the work themselves.
  */
-export function explainFailure(error: unknown, signal: AbortSignal): Explained {
-  if (signal.aborted) {
-    return { status: 'cancelled', sentence: 'Stopped: this photo was not measured.', code: null };
-  }
-  if (
-    error instanceof Error &&
-    'code' in error &&
-    typeof error.code === 'string' &&
-    error.name === 'Refusal'
-  ) {
-    return { status: 'refused', sentence: error.message, code: error.code };
-  }
-  const detail = error instanceof Error ? error.message : String(error);
-  const sentence = `Measuring this photo failed. Try it once more or take another. (${detail})`;
-  return { status: 'failed', sentence, code: null };
+export function explainFailure(error: unknown, signal: AbortSignal): Trouble {
+  if (signal.aborted) return { status: 'cancelled', code: null, detail: null };
+  const code = refusalCode(error);
+  if (code !== null) return { status: 'refused', code, detail: null };
+  return { status: 'failed', code: null, detail: error instanceof Error ? error.message : String(error) };
+}
+
+/** The whole sentence for the person, in the language spoken now; null for a photo without trouble. */
+export function troubleSentence({ status, code, detail }: Trouble): string | null {
+  if (status === 'cancelled') return texts().notices.stopped;
+  if (status === 'refused' && code !== null) return refusalSentence(code);
+  return status === 'failed' ? texts().notices.failed(detail ?? '') : null;
+}
+
+function refusalCode(error: unknown): RefusalCode | null {
+  if (!(error instanceof Error && error.name === 'Refusal' && 'code' in error)) return null;
+  return REFUSALS.find((known) => known === error.code) ?? null;
 }

@@ -1,6 +1,7 @@
 import type { PhotoReport } from '../analysis/report';
 import { type Contamination, contamination } from '../grading/contamination';
 import { gradeStone, type StoneGrade } from '../grading/gradeStone';
+import { type Speech, speech } from '../texts/speech';
 import type { Settings } from './settings';
 
 /** A report and what its stones were graded under the present choices. */
@@ -13,23 +14,33 @@ export interface GradedPhoto {
 
 type Choices = Pick<Settings, 'step' | 'material' | 'limits'>;
 
-const last = new WeakMap<PhotoReport, { readonly choices: Choices; readonly graded: GradedPhoto }>();
+interface Kept {
+  readonly choices: Choices;
+  /** What the reasons were said in. */
+  readonly saidIn: Speech;
+  readonly graded: GradedPhoto;
+}
+
+const last = new WeakMap<PhotoReport, Kept>();
 
 /**
  * Grades all stones of a report; nothing is measured anew.
  *
- * @returns The same object as before while report and choices are the same, so that nothing is redrawn in vain.
+ * @returns The same object as before while report, choices and language are the same, so that nothing is redrawn in vain.
  */
 export function gradePhoto(report: PhotoReport, choices: Choices): GradedPhoto {
   const { step, material, limits } = choices;
   const kept = last.get(report);
   const same =
-    kept?.choices.step === step && kept.choices.material === material && kept.choices.limits === limits;
+    kept?.choices.step === step &&
+    kept.choices.material === material &&
+    kept.choices.limits === limits &&
+    kept.saidIn === speech();
   if (kept !== undefined && same) return kept.graded;
   const grades = report.stones.map((stone) =>
     gradeStone(stone, { step, material, limits, mmPerPx: report.mmPerPx }),
   );
   const graded = { report, grades, contamination: contamination(report.stones, step, limits) };
-  last.set(report, { choices: { step, material, limits }, graded });
+  last.set(report, { choices: { step, material, limits }, saidIn: speech(), graded });
   return graded;
 }

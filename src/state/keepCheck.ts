@@ -2,6 +2,7 @@ import { DEFAULT_LIMITS, type Limits } from '../grading/limits';
 import type { MaterialName } from '../grading/materials';
 import type { Step } from '../grading/steps';
 import { currentRecords } from '../history/currentRecords';
+import { withdrawnIds } from '../history/withdrawnIds';
 import { checkRecord } from '../journal/checkRecord';
 import type { Journal, KeptPhoto } from '../journal/openJournal';
 import { recordId } from '../journal/recordId';
@@ -13,6 +14,7 @@ import type {
   RecordId,
   StoneRecord,
 } from '../journal/records';
+import { partOf, type Watch } from '../progress/watch';
 import type { GradedPhoto } from './gradePhoto';
 
 /** A stone of the photo, as it was matched or as the owner said. */
@@ -45,27 +47,36 @@ export interface KeptAs {
   readonly photo: RecordId;
   /** The check's first photo; the same for a check of one photo. */
   readonly check: RecordId;
+  /** All that was new with it: its photo, stones and, of a first check, its batch. */
+  readonly fresh: readonly RecordId[];
 }
+
+/** Share of the time after which the photo is ready to be kept. */
+const SHRUNK = 0.8;
 
 /**
  * Adds a check with its photo, its stones and, for a first check, its batch; all of it or nothing.
+ *
+ * @throws The reason for which it was called off.
  */
 export async function keepCheck(
   journal: Journal,
   toKeep: CheckToKeep,
-  shrink: (file: Blob) => Promise<KeptPhoto>,
+  shrink: (file: Blob, watch: Watch) => Promise<KeptPhoto>,
+  watch: Watch = {},
 ): Promise<KeptAs> {
   const { graded, step, material, day, faceOf } = toKeep;
-  const photo = await shrink(toKeep.file);
+  const photo = await shrink(toKeep.file, partOf(watch, 0, SHRUNK));
   const batch = batchOf(toKeep);
   const id = recordId();
   const limits = (toKeep.limits ?? DEFAULT_LIMITS)[step];
   const setting = { id, batch: batch.id, faceOf, step, material, limits, day, photo: photo.key };
   const check = checkRecord(setting, graded.report, graded.grades);
-  const knownCount = await stonesIn(journal, batch.id);
-  const { fresh, identity } = named(toKeep.stones, { batch: batch.id, check: id, material, knownCount });
-  await journal.add([...batch.fresh, check, ...fresh, identity], [photo]);
-  return { batch: batch.id, photo: id, check: faceOf ?? id };
+  const known = await knownOf(journal, batch.id);
+  const { fresh, identity } = named(toKeep.stones, { batch: batch.id, check: id, material, ...known });
+  await journal.add([...batch.fresh, check, ...fresh, identity], [photo], partOf(watch, SHRUNK, 1));
+  const added = [...batch.fresh, check, ...fresh].map(({ id: one }) => one);
+  return { batch: batch.id, photo: id, check: faceOf ?? id, fresh: added };
 }
 
 function batchOf({ batch, day }: CheckToKeep): { id: RecordId; fresh: BatchRecord[] } {
@@ -73,7 +84,18 @@ function batchOf({ batch, day }: CheckToKeep): { id: RecordId; fresh: BatchRecor
   const id = recordId();
   return {
     id,
-    fresh: [{ kind: 'batch', id, name: batch.name, machine: null, startedOn: day, isOver: false }],
+    fresh: [
+      {
+        kind: 'batch',
+        id,
+        name: batch.name,
+        machine: null,
+        startedOn: day,
+        materials: [],
+        source: '',
+        isOver: false,
+      },
+    ],
   };
 }
 
@@ -82,6 +104,9 @@ interface Place {
   readonly check: RecordId;
   readonly material: MaterialName | null;
   readonly knownCount: number;
+  /** What the batch's rough is, where it is of one material. */
+  readonly oneMaterial: MaterialName | null;
+  readonly source: string;
 }
 
 /** Says anew which stones lie in a kept photo. */
@@ -90,20 +115,30 @@ export async function nameStones(
   { batch, id: check, material }: CheckRecord,
   stones: readonly NamedPlace[],
 ): Promise<void> {
-  const knownCount = await stonesIn(journal, batch);
-  const { fresh, identity } = named(stones, { batch, check, material, knownCount });
+  const known = await knownOf(journal, batch);
+  const { fresh, identity } = named(stones, { batch, check, material, ...known });
   await journal.add([...fresh, identity]);
 }
 
-/** New stones are numbered on from there. */
-async function stonesIn(journal: Journal, batch: RecordId): Promise<number> {
-  return currentRecords((await journal.batch(batch))?.stones ?? []).length;
+/** New stones are numbered on from those there, and are what the batch was said to be of. */
+async function knownOf(
+  journal: Journal,
+  batch: RecordId,
+): Promise<Pick<Place, 'knownCount' | 'oneMaterial' | 'source'>> {
+  const records = await journal.batch(batch);
+  const withdrawn = withdrawnIds(records?.withdrawals ?? []);
+  const materials = records?.batch.materials ?? [];
+  return {
+    knownCount: currentRecords(records?.stones ?? []).filter(({ id }) => !withdrawn.has(id)).length,
+    oneMaterial: materials.length === 1 ? (materials[0] ?? null) : null,
+    source: records?.batch.source ?? '',
+  };
 }
 
 /** What is said of the stones, and the stones that are new by it. */
 function named(
   places: readonly NamedPlace[],
-  { batch, check, material, knownCount }: Place,
+  { batch, check, material, knownCount, oneMaterial, source }: Place,
 ): { fresh: StoneRecord[]; identity: IdentityRecord } {
   const fresh: StoneRecord[] = [];
   const stones = places.map(({ place, stone, confidence }) => {
@@ -114,8 +149,8 @@ function named(
       id: recordId(),
       batch,
       name,
-      material,
-      source: '',
+      material: material ?? oneMaterial,
+      source,
       isFavorite: false,
     };
     fresh.push(added);

@@ -3,6 +3,7 @@ import { MATERIAL_NAMES } from '../grading/materials';
 import { STEPS } from '../grading/steps';
 import { checkedPlanSettings, FIRST_PLAN_SETTINGS } from '../recipes/planSettings';
 import { checkedUnits, FIRST_UNITS } from '../recipes/units';
+import { checkedLanguage } from '../texts/languages';
 import type { Settings } from './settings';
 
 type Storing = Pick<Storage, 'getItem' | 'setItem'> | null;
@@ -22,9 +23,13 @@ export const FIRST_SETTINGS: Settings = {
   rig: null,
   rigDay: null,
   cautionsSeen: false,
+  savedUpTo: null,
   plan: FIRST_PLAN_SETTINGS,
   units: FIRST_UNITS,
+  language: null,
 };
+
+const KEPT = Object.keys(FIRST_SETTINGS) as (keyof Settings)[];
 
 function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null;
@@ -82,8 +87,10 @@ function checked(kept: Record<string, unknown>): Settings {
     rig,
     rigDay: rig !== null && typeof kept.rigDay === 'string' ? kept.rigDay : null,
     cautionsSeen: kept.cautionsSeen === true,
+    savedUpTo: typeof kept.savedUpTo === 'string' ? kept.savedUpTo : null,
     plan: checkedPlanSettings(kept.plan),
     units: checkedUnits(kept.units),
+    language: checkedLanguage(kept.language),
   };
 }
 
@@ -99,8 +106,7 @@ export function readSettings(storage: Storing): Settings {
 
 /** Keeps the settings for later visits; a full or forbidden storage is no reason to stop. */
 export function writeSettings(storage: Storing, settings: Settings): void {
-  const { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen, plan, units } = settings;
-  const kept = { step, material, limits, ballMm, noBall, rig, rigDay, cautionsSeen, plan, units };
+  const kept = Object.fromEntries(KEPT.map((name) => [name, settings[name]]));
   try {
     storage?.setItem(KEY, JSON.stringify(kept));
   } catch {

@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { AnalysisOptions, Stage } from '../analysis/options';
+import type { AnalysisOptions, FoundStones, Stage } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
 import { explainFailure } from './explainFailure';
 import type { PhotoState } from './photoStore';
@@ -9,7 +9,10 @@ import type { TrayPhoto } from './trayPhoto';
 export type Analyze = (
   files: readonly [Blob, ...Blob[]],
   options: AnalysisOptions,
-  watch: { readonly signal: AbortSignal; readonly onProgress: (stage: Stage, share: number) => void },
+  watch: {
+    readonly signal: AbortSignal;
+    readonly onProgress: (stage: Stage, share: number, found?: FoundStones) => void;
+  },
   lampMoved: Blob | null,
 ) => Promise<PhotoReport>;
 
@@ -73,8 +76,11 @@ async function measure(
   photo: TrayPhoto,
   signal: AbortSignal,
 ): Promise<Partial<TrayPhoto>> {
-  const onProgress = (stage: Stage, share: number) => {
-    if (!signal.aborted) changePhoto(store, photo.id, { progress: { stage, share } });
+  let known: FoundStones | undefined;
+  const onProgress = (stage: Stage, share: number, found?: FoundStones) => {
+    known = found ?? known;
+    if (signal.aborted) return;
+    changePhoto(store, photo.id, { progress: { stage, share, ...(known ? { found: known } : {}) } });
   };
   try {
     const common = photo.sample ? SAMPLE_OPTIONS : commonOptions();

@@ -4,6 +4,7 @@ import { type BatchHistory, placeKey } from '../history/batchHistory';
 import { usualEndOf, type usualEnds } from '../history/usualEnds';
 import { verdictNow } from '../history/verdictNow';
 import type { RecordId } from '../journal/records';
+import { texts } from '../texts/speech';
 import type { GradedPhoto } from './gradePhoto';
 import type { KeptAs } from './keepCheck';
 
@@ -74,6 +75,7 @@ export function withMinded(graded: GradedPhoto, stones: ReadonlyMap<number, Mind
 
 function decided(action: Action, advised: Verdict): Verdict {
   if (action === advised.action) return advised;
-  const reason = `You decided so; the advice was: ${advised.action.replaceAll('-', ' ')}.`;
+  const { journal, verdicts } = texts();
+  const reason = journal.stone.decidedSo(verdicts.actionsWithin[advised.action]);
   return { action, reasons: [reason, ...advised.reasons] };
 }

@@ -14,9 +14,15 @@ export interface PhotoState {
   readonly photos: readonly TrayPhoto[];
   readonly currentId: number | null;
   readonly selectedStone: number | null;
+  /** True while the made photo that the page opens with is on its way. */
+  readonly sampleIsComing: boolean;
   /** Queues photos, shows the first of them and measures them one after the other. */
   readonly add: (photos: readonly NewPhoto[]) => void;
   readonly show: (id: number) => void;
+  /** Puts photos back as they were, in the order of their ids; those that wait are measured. */
+  readonly restore: (photos: readonly TrayPhoto[]) => void;
+  /** Takes a photo away; the one before it is shown. */
+  readonly remove: (id: number) => void;
   readonly selectStone: (id: number | null) => void;
   /** Stops measuring; the photo under way stays in the strip and the next one goes on. */
   readonly cancel: () => void;
@@ -32,7 +38,7 @@ export interface PhotoState {
   readonly pointAtBall: (point: PixelPoint) => void;
 }
 
-const UNMEASURED = { status: 'waiting', progress: null, report: null, sentence: null, code: null } as const;
+const UNMEASURED = { status: 'waiting', progress: null, report: null, code: null, detail: null } as const;
 
 function newPhoto({ name, file, sample = false }: NewPhoto, id: number): TrayPhoto {
   return { id, name, file, sample, shots: [], lampMoved: null, ballAt: null, ...UNMEASURED };
@@ -48,6 +54,7 @@ export function createPhotoStore(measuring: Measuring): StoreApi<PhotoState> {
     photos: [],
     currentId: null,
     selectedStone: null,
+    sampleIsComing: false,
     add: (added) => {
       const last = get().photos.at(-1)?.id ?? 0;
       const fresh = added.map((photo, index) => newPhoto(photo, last + 1 + index));
@@ -56,6 +63,18 @@ export function createPhotoStore(measuring: Measuring): StoreApi<PhotoState> {
       void queue.measureNext();
     },
     show: (id) => set({ currentId: id, selectedStone: null }),
+    restore: (back) => {
+      const photos = [...get().photos, ...back].sort((a, b) => a.id - b.id);
+      set({ photos, currentId: back.at(-1)?.id ?? get().currentId, selectedStone: null });
+      void queue.measureNext();
+    },
+    remove: (id) => {
+      queue.stop(id);
+      const at = get().photos.findIndex((photo) => photo.id === id);
+      const photos = get().photos.filter((photo) => photo.id !== id);
+      const shown = get().currentId === id ? (photos[Math.max(0, at - 1)]?.id ?? null) : get().currentId;
+      set({ photos, currentId: shown, selectedStone: null });
+    },
     selectStone: (id) => set({ selectedStone: id }),
     cancel: () => queue.stop(),
     measureAgain: () => waitAgain({}),

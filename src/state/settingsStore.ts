@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Rig } from '../analysis/report';
+import { dayToday } from './dayToday';
 import { readSettings, writeSettings } from './keptSettings';
 import type { Settings } from './settings';
 
@@ -7,12 +8,6 @@ export interface SettingsState extends Settings {
   readonly change: (part: Partial<Settings>) => void;
   /** Remembers lamp and camera of a photo with a ball, for photos without one. */
   readonly keepRig: (rig: Rig) => void;
-}
-
-/** The day it is where the person is, such as 2026-10-03. */
-function today(): string {
-  const now = new Date();
-  return new Date(now.getTime() - 60_000 * now.getTimezoneOffset()).toISOString().slice(0, 10);
 }
 
 /**
@@ -26,7 +21,7 @@ export function createSettingsStore(
   const store = createStore<SettingsState>()((set) => ({
     ...readSettings(storage),
     change: (part) => set(part),
-    keepRig: (rig) => set({ rig, rigDay: today() }),
+    keepRig: (rig) => set({ rig, rigDay: dayToday() }),
   }));
   store.subscribe((state) => writeSettings(storage, state));
   return store;

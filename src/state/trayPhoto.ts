@@ -1,5 +1,6 @@
-import type { Stage } from '../analysis/options';
+import type { FoundStones, Stage } from '../analysis/options';
 import type { PhotoReport, PixelPoint } from '../analysis/report';
+import type { RefusalCode } from '../image/notice';
 
 export type PhotoStatus = 'waiting' | 'measuring' | 'measured' | 'refused' | 'failed' | 'cancelled';
 
@@ -16,13 +17,13 @@ export interface TrayPhoto {
   /** True for the made photo the page opens with. */
   readonly sample: boolean;
   readonly status: PhotoStatus;
-  /** Step of the analysis under way and the share of it that is done, 0 to 1. */
-  readonly progress: { readonly stage: Stage; readonly share: number } | null;
+  /** Step of the analysis under way, the share of it that is done, 0 to 1, and the stones as soon as they are found. */
+  readonly progress: { readonly stage: Stage; readonly share: number; readonly found?: FoundStones } | null;
   readonly report: PhotoReport | null;
-  /** Why there is no report, in one sentence for the person; null while there is nothing to say. */
-  readonly sentence: string | null;
   /** Code of the refusal; null when the photo was not refused. */
-  readonly code: string | null;
+  readonly code: RefusalCode | null;
+  /** What broke, in the engine's words; null unless the work failed. `troubleSentence` says all of it. */
+  readonly detail: string | null;
   /** Where the person said the ball lies. */
   readonly ballAt: PixelPoint | null;
 }

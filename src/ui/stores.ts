@@ -8,17 +8,23 @@ import { type MindedStone, withMinded } from '../state/mindedVerdicts';
 import type { PhotoState } from '../state/photoStore';
 import type { SettingsState } from '../state/settingsStore';
 import type { TrayPhoto } from '../state/trayPhoto';
+import type { UndoState } from '../state/undoStore';
+import type { WorkState } from '../state/workStore';
 
 export interface Stores {
   readonly photos: StoreApi<PhotoState>;
   readonly settings: StoreApi<SettingsState>;
   readonly journal: StoreApi<JournalState>;
+  readonly undo: StoreApi<UndoState>;
+  readonly works: StoreApi<WorkState>;
   /** Opens the worker that looks at the camera's frames. */
   readonly openPreview: () => PreviewClient<ImageBitmap, Blob>;
   /** True while the journal shown is the example's. */
   readonly isExample: boolean;
   /** A picture of a photo that the page can show: the photo itself, or a JPEG of a HEIC. */
   readonly pictureOf?: (photo: Blob) => Promise<Blob>;
+  /** Address of the sample as a small picture, which is there long before the photo itself. */
+  readonly samplePicture?: string;
   /** Decodes the journal's photos. */
   readonly keptBitmaps: (key: string) => Promise<ImageBitmap | null>;
 }
@@ -56,6 +62,8 @@ export function useStoreActions(): Pick<
   | 'dropShots'
   | 'measureAgain'
   | 'pointAtBall'
+  | 'remove'
+  | 'restore'
   | 'selectStone'
   | 'setLampMoved'
 > {
@@ -74,6 +82,21 @@ export function useGraded(): GradedPhoto | null {
   const material = useSettings((state) => state.material);
   const limits = useSettings((state) => state.limits);
   return report === null ? null : gradePhoto(report, { step, material, limits });
+}
+
+/** The way back from what was done last. */
+export function useUndo(): UndoState {
+  return useStore(useStores().undo);
+}
+
+/** What takes a while and is under way. */
+export function useWorks(): WorkState['works'] {
+  return useStore(useStores().works, (state) => state.works);
+}
+
+/** Does something that may take longer than a second: with progress, and a way to cancel it. */
+export function useRun(): WorkState['run'] {
+  return useStores().works.getState().run;
 }
 
 /** Gives a picture of a photo that the page can show. */
@@ -109,4 +132,9 @@ export function useIsExample(): boolean {
 /** Opens the worker that looks at the camera's frames. */
 export function useOpenPreview(): Stores['openPreview'] {
   return useStores().openPreview;
+}
+
+/** Address of the sample as a small picture; null without one. */
+export function useSamplePicture(): string | null {
+  return useStores().samplePicture ?? null;
 }

@@ -25,31 +25,29 @@ export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
   // if it was reached across a corner first: at most two entries a pixel.
   const open = new LowestFirst(2 * markers.length);
   const done = new Uint8Array(markers.length);
-  const reach = (pixel: number, label: number, before: number, stretch: number) => {
-    const sum = before + stretch * data[pixel]!;
-    if (sum >= total[pixel]!) return;
-    total[pixel] = sum;
-    labels[pixel] = label;
-    open.add(pixel, sum);
-  };
-  markers.forEach((label, pixel) => {
-    if (label === 0) return;
+  for (let pixel = 0; pixel < markers.length; pixel++) {
+    if (markers[pixel] === 0) continue;
     total[pixel] = 0;
-    labels[pixel] = label;
+    labels[pixel] = markers[pixel]!;
     open.add(pixel, 0);
-  });
+  }
   for (let pixel = open.take(); pixel >= 0; pixel = open.take()) {
     if (done[pixel]) continue;
     done[pixel] = 1;
     const column = pixel % width;
     const row = (pixel - column) / width;
-    const label = labels[pixel]!;
-    const here = total[pixel]!;
-    for (let dy = -1; dy <= 1; dy++) {
-      for (let dx = -1; dx <= 1; dx++) {
-        const inside = row + dy >= 0 && row + dy < height && column + dx >= 0 && column + dx < width;
-        if (inside && (dy !== 0 || dx !== 0))
-          reach(pixel + dy * width + dx, label, here, dx !== 0 && dy !== 0 ? Math.SQRT2 : 1);
+    const [firstRow, lastRow] = [Math.max(0, row - 1), Math.min(height - 1, row + 1)];
+    const [firstColumn, lastColumn] = [Math.max(0, column - 1), Math.min(width - 1, column + 1)];
+    for (let y = firstRow; y <= lastRow; y++) {
+      for (let x = firstColumn; x <= lastColumn; x++) {
+        const next = y * width + x;
+        if (done[next]) continue;
+        const stretch = x !== column && y !== row ? Math.SQRT2 : 1;
+        const sum = total[pixel]! + stretch * data[next]!;
+        if (sum >= total[next]!) continue;
+        total[next] = sum;
+        labels[next] = labels[pixel]!;
+        open.add(next, sum);
       }
     }
   }

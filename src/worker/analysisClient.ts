@@ -1,13 +1,14 @@
-import type { AnalysisOptions, Stage } from '../analysis/options';
+import type { AnalysisOptions, FoundStones, Stage } from '../analysis/options';
 import type { PhotoReport } from '../analysis/report';
 import { Refusal } from '../image/notice';
+import { texts } from '../texts/speech';
 import type { Answer, Files, Order } from './messages';
 
 export interface Watching {
   /** Aborts the analysis, whether it waits or runs. */
   readonly signal?: AbortSignal;
-  /** Told of each part of the work; `share` is 0 to 1 within the stage. */
-  readonly onProgress?: (stage: Stage, share: number) => void;
+  /** Told of each part of the work; `share` is 0 to 1 within the stage, `found` comes once. */
+  readonly onProgress?: (stage: Stage, share: number, found?: FoundStones) => void;
 }
 
 export interface AnalysisClient {
@@ -71,8 +72,7 @@ class QueuedAnalysis implements AnalysisClient {
   }
 
   close(): void {
-    this.#worker?.terminate();
-    this.#worker = undefined;
+    this.#dismiss();
     for (const job of [this.#running, ...this.#waiting.splice(0)]) job?.reject(abortError());
     this.#running = undefined;
   }
@@ -87,14 +87,16 @@ class QueuedAnalysis implements AnalysisClient {
 
   #listenTo(worker: Worker): Worker {
     worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+      if (data.kind === 'failed') this.#dismiss();
       if (data.kind !== 'progress') this.#finish((job) => settle(job, data));
-      else if (!this.#running?.signal?.aborted) this.#running?.onProgress?.(data.stage, data.share);
+      else if (!this.#running?.signal?.aborted)
+        this.#running?.onProgress?.(data.stage, data.share, data.found);
     };
     worker.onerror = (event) => {
       event.preventDefault();
       this.#crash(event.message);
     };
-    worker.onmessageerror = () => this.#crash('an answer could not be read');
+    worker.onmessageerror = () => this.#crash(texts().notices.answerUnread);
     return worker;
   }
 
@@ -107,10 +109,14 @@ class QueuedAnalysis implements AnalysisClient {
   }
 
   #crash(reason: string | undefined): void {
+    this.#dismiss();
+    this.#finish((job) => job.reject(new Error(texts().notices.brokeOff(reason ?? ''))));
+  }
+
+  /** Where something broke that nobody foresaw, an engine's memory may be broken too: the next photo gets a new worker. */
+  #dismiss(): void {
     this.#worker?.terminate();
     this.#worker = undefined;
-    const why = reason ? ` (${reason})` : '';
-    this.#finish((job) => job.reject(new Error(`The analysis broke off${why}: try the photo again.`)));
   }
 
   #finish(end: (job: Job) => void): void {
@@ -129,7 +135,7 @@ function settle(job: Job, answer: Exclude<Answer, { kind: 'progress' }>): void {
   if (answer.kind === 'done') job.resolve({ report: answer.report });
   else if (answer.kind === 'refused') job.reject(new Refusal(answer.code));
   else if (answer.kind === 'stopped') job.reject(abortError());
-  else job.reject(new Error(`The analysis failed: ${answer.message}`));
+  else job.reject(new Error(texts().notices.analysisFailed(answer.message)));
 }
 
 function abortError(): DOMException {

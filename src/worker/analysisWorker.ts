@@ -1,10 +1,11 @@
 import { analyzeShots } from '../analysis/analyzeShots';
-import type { Stage } from '../analysis/options';
+import type { FoundStones, Stage } from '../analysis/options';
 import { Refusal } from '../image/notice';
 import type { Photo } from '../image/photo';
 import { openEngines } from '../vision/openEngines';
 import { answerPreview } from './answerPreview';
 import { decodePhoto } from './decodePhoto';
+import { openGlossPool } from './glossPool';
 import type { Answer, Order } from './messages';
 import { nextTurn } from './nextTurn';
 
@@ -13,6 +14,7 @@ import { nextTurn } from './nextTurn';
  * same file looks at the frames of the live picture.
  */
 
+const glossLanes = openGlossPool(navigator.hardwareConcurrency);
 let isStopping = false;
 
 addEventListener('message', async ({ data: order }: MessageEvent<Order>) => {
@@ -25,7 +27,10 @@ addEventListener('message', async ({ data: order }: MessageEvent<Order>) => {
     return;
   }
   isStopping = false;
-  answer(await analyze(order).catch(answerOfError));
+  const ended = await analyze(order).catch(answerOfError);
+  // What was begun ahead is not wanted any more; the next photo need not wait for it.
+  if (ended.kind !== 'done') glossLanes?.drop();
+  answer(ended);
 });
 
 async function analyze({ files, options, lampMoved }: Extract<Order, { kind: 'analyze' }>): Promise<Answer> {
@@ -35,11 +40,14 @@ async function analyze({ files, options, lampMoved }: Extract<Order, { kind: 'an
   for (const file of files.slice(1)) shots.push(await decodePhoto(file));
   const moved = lampMoved && (await decodePhoto(lampMoved));
   await watch('decode', shots.length > 1 ? 0.4 : 1);
-  return { kind: 'done', report: await analyzeShots(shots, options, engines, watch, moved) };
+  return {
+    kind: 'done',
+    report: await analyzeShots(shots, options, { ...engines, glossLanes }, watch, moved),
+  };
 }
 
-async function watch(stage: Stage, share: number): Promise<void> {
-  answer({ kind: 'progress', stage, share });
+async function watch(stage: Stage, share: number, found?: FoundStones): Promise<void> {
+  answer({ kind: 'progress', stage, share, ...(found ? { found } : {}) });
   await nextTurn();
   if (isStopping) throw new DOMException('The analysis was stopped.', 'AbortError');
 }

@@ -43,6 +43,7 @@ export function lookAtFrame(photo: Photo, knowledge: FrameKnowledge, cv: OpenCv)
     ...frameLight(small.raster, reading?.lamp ?? null),
     blurPx: reading?.lamp.blurPx ?? null,
     mmPerPx: rig?.mmPerPx ?? null,
+    rig: reading && rig,
     secondLight: lampWarnings.includes('second-light'),
     lampPartly: lampWarnings.includes('lamp-partly'),
     stones,

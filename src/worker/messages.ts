@@ -1,5 +1,7 @@
-import type { AnalysisOptions, Stage } from '../analysis/options';
-import type { PhotoReport } from '../analysis/report';
+import type { AnalysisOptions, FoundStones, Stage } from '../analysis/options';
+import type { PhotoReport, PixelPoint } from '../analysis/report';
+import type { StoneCrop } from '../analysis/stoneCrop';
+import type { GlossLanes, StoneGloss } from '../analysis/stoneGloss';
 import type { FrameKnowledge, Preview } from '../camera/preview';
 import type { RefusalCode } from '../image/notice';
 
@@ -30,11 +32,25 @@ export type PreviewOrder =
 
 /** What the worker answers: any number of `progress`, then one of the others. */
 export type Answer =
-  | { readonly kind: 'progress'; readonly stage: Stage; readonly share: number }
+  | { readonly kind: 'progress'; readonly stage: Stage; readonly share: number; readonly found?: FoundStones }
   | { readonly kind: 'done'; readonly report: PhotoReport }
   | { readonly kind: 'refused'; readonly code: RefusalCode }
   | { readonly kind: 'stopped' }
   | { readonly kind: 'failed'; readonly message: string };
+
+/** A stone whose gloss is to be read. */
+export interface GlossOrder {
+  readonly id: number;
+  /** Functions cannot be handed over: `corner` is where `toPhoto` puts the crop's first pixel. */
+  readonly crop: Omit<StoneCrop, 'toPhoto'> & { readonly corner: PixelPoint };
+  readonly light: Parameters<GlossLanes['read']>[1];
+}
+
+export interface GlossAnswer {
+  readonly id: number;
+  /** Null when reading it broke. */
+  readonly gloss: StoneGloss | null;
+}
 
 /** What the worker answers to each `PreviewOrder`, by its id. */
 export type PreviewAnswer =

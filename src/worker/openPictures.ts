@@ -1,10 +1,12 @@
 import { photoFormat } from '../image/photoFormat';
+import { webpOrientation } from '../image/webpTurn';
 
 /** Bytes that tell a file's format. */
 const FIRST_BYTES = 256;
 
 /**
- * Gives pictures that the page can show: a photo itself, or a JPEG of a HEIC that this browser cannot show.
+ * Gives pictures that the page can show: a photo itself, or a JPEG of a HEIC that this browser cannot
+ * show, and of a WebP that has to be turned upright, which browsers do not agree on.
  *
  * Only for showing: measured is always the photo. Each photo is turned into a picture once for as long as it is held.
  *
@@ -21,10 +23,17 @@ export function openPictures(startWorker: () => Worker = startPictureWorker): (p
 
 async function showable(photo: Blob, startWorker: () => Worker): Promise<Blob> {
   const start = new Uint8Array(await photo.slice(0, FIRST_BYTES).arrayBuffer());
-  if (photoFormat(start) !== 'heic') return photo;
+  const format = photoFormat(start);
+  if (format === 'webp')
+    return (await isTurned(photo)) ? ((await askWorker(photo, startWorker())) ?? photo) : photo;
+  if (format !== 'heic') return photo;
   const shown = await createImageBitmap(photo).catch(() => null);
   shown?.close();
   return shown ? photo : ((await askWorker(photo, startWorker())) ?? photo);
+}
+
+async function isTurned(webp: Blob): Promise<boolean> {
+  return webpOrientation(new Uint8Array(await webp.arrayBuffer())) !== 1;
 }
 
 /** One worker for one photo: the decoder's memory goes with it. */

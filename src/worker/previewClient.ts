@@ -5,7 +5,7 @@ import type { PreviewAnswer, PreviewOrder } from './messages';
 export function openPreview(
   startWorker: () => Worker = startPreviewWorker,
 ): PreviewClient<ImageBitmap, Blob> {
-  return new WorkerPreview(startWorker());
+  return new WorkerPreview(startWorker);
 }
 
 interface Asked {
@@ -14,22 +14,18 @@ interface Asked {
 }
 
 class WorkerPreview implements PreviewClient<ImageBitmap, Blob> {
-  readonly #worker: Worker;
+  readonly #startWorker: () => Worker;
   readonly #asked = new Map<number, Asked>();
+  #worker: Worker;
+  /** Something broke in the worker, and with it perhaps an engine's memory: it is replaced once it has answered all. */
+  #isSpoiled = false;
   #lastId = 0;
   #isLooking = false;
   #ended: Error | null = null;
 
-  constructor(worker: Worker) {
-    this.#worker = worker;
-    worker.onmessage = ({ data }: MessageEvent<PreviewAnswer>) => {
-      this.#asked.get(data.id)?.resolve(data);
-      this.#asked.delete(data.id);
-    };
-    worker.onerror = (event) => {
-      event.preventDefault();
-      this.#end(new Error(`The live picture could not be looked at: ${event.message}`));
-    };
+  constructor(startWorker: () => Worker) {
+    this.#startWorker = startWorker;
+    this.#worker = this.#listenTo(startWorker());
   }
 
   async look(frame: ImageBitmap, knowledge: FrameKnowledge): Promise<Preview | null> {
@@ -57,8 +53,22 @@ class WorkerPreview implements PreviewClient<ImageBitmap, Blob> {
     this.#end(new DOMException('The camera was closed.', 'AbortError'));
   }
 
+  #listenTo(worker: Worker): Worker {
+    worker.onmessage = ({ data }: MessageEvent<PreviewAnswer>) => {
+      if (data.kind === 'broken') this.#isSpoiled = true;
+      this.#asked.get(data.id)?.resolve(data);
+      this.#asked.delete(data.id);
+    };
+    worker.onerror = (event) => {
+      event.preventDefault();
+      this.#end(new Error(`The live picture could not be looked at: ${event.message}`));
+    };
+    return worker;
+  }
+
   async #ask(orderOf: (id: number) => PreviewOrder, transfer: Transferable[]): Promise<PreviewAnswer> {
     if (this.#ended) throw this.#ended;
+    if (this.#isSpoiled && this.#asked.size === 0) this.#replace();
     const id = ++this.#lastId;
     const answer = await new Promise<PreviewAnswer>((resolve, reject) => {
       this.#asked.set(id, { resolve, reject });
@@ -67,6 +77,12 @@ class WorkerPreview implements PreviewClient<ImageBitmap, Blob> {
     if (answer.kind === 'broken')
       throw new Error(`The live picture could not be looked at: ${answer.message}`);
     return answer;
+  }
+
+  #replace(): void {
+    this.#worker.terminate();
+    this.#worker = this.#listenTo(this.#startWorker());
+    this.#isSpoiled = false;
   }
 
   #end(error: Error): void {

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { analyzePhoto } from '../../src/analysis/analyzePhoto';
-import type { AnalysisOptions } from '../../src/analysis/options';
+import type { AnalysisOptions, FoundStones } from '../../src/analysis/options';
 import { dot } from '../../src/optics/vector';
 import { openEngines } from '../../src/vision/openEngines';
 import {
@@ -18,7 +18,9 @@ const quietly = () => {};
 
 const photo = drawTray([TRAY_BALL, ...TRAY_STONES]);
 const seen: string[] = [];
-const report = await analyzePhoto(photo, withBall, engines, (stage) => {
+const foundAt: (readonly [stages: number, found: FoundStones])[] = [];
+const report = await analyzePhoto(photo, withBall, engines, (stage, _, found) => {
+  if (found) foundAt.push([new Set(seen).size, found]);
   seen.push(stage);
 });
 
@@ -68,13 +70,22 @@ it('knows how light each stone is, the light of the room taken off', () => {
   });
 });
 
-it('has nothing to warn about, and inspects the surface of each stone', () => {
-  expect(report.warnings).toEqual([]);
+it('warns only of outlines as round as no stone’s, and inspects the surface of each', () => {
+  // They are drawn as ellipsoids.
+  expect(report.warnings.map(({ code }) => code)).toEqual(['unlike-stones']);
+  expect(report.stones.map(({ unlike }) => unlike)).toEqual(['round', 'round', 'round']);
   report.stones.forEach(({ inspectedCm2, areaMm2, cutOff }) => {
     expect(cutOff).toBe(false);
     expect(inspectedCm2).toBeGreaterThan(0.005 * areaMm2);
     expect(inspectedCm2).toBeLessThan(0.02 * areaMm2);
   });
+});
+
+it('tells its watcher once where the stones lie, before it measures them', () => {
+  const { widthPx, heightPx, stones } = report;
+  const outlines = stones.map(({ outline }) => outline);
+  // After two steps: the ball and the stones.
+  expect(foundAt).toEqual([[2, { widthPx, heightPx, outlines }]]);
 });
 
 it('tells its watcher the steps in order', () => {
@@ -97,7 +108,7 @@ it('measures with a rig what it measured with the ball, and passes on what it do
   const wide = { ...report.rig, light: { ...report.rig.light, angularDiameterDeg: 30 } };
   const again = await analyzePhoto(withoutBall, { ballMm: null, ballAt: null, rig: wide }, engines, quietly);
   expect(again.ball).toBeNull();
-  expect(again.warnings.map(({ code }) => code)).toEqual(['lamp-too-large']);
+  expect(again.warnings.map(({ code }) => code)).toEqual(['lamp-too-large', 'unlike-stones']);
   again.stones.forEach(({ highlight, areaMm2 }, i) => {
     const before = report.stones[i]!;
     expect(Math.abs(areaMm2 / before.areaMm2 - 1)).toBeLessThan(0.03);

@@ -9,7 +9,7 @@ import type { Truth } from './truth';
 export async function drawFindings(
   photo: Photo,
   report: PhotoReport,
-  truth: Truth,
+  truth: Pick<Truth, 'photo' | 'mmPerPx' | 'stones'>,
   folder: string,
 ): Promise<void> {
   mkdirSync(folder, { recursive: true });

@@ -2,6 +2,7 @@ import { afterEach, expect, it } from 'vitest';
 import type { AnalysisOptions } from '../../src/analysis/options';
 import { Refusal } from '../../src/image/notice';
 import { type AnalysisClient, openAnalysis } from '../../src/worker/analysisClient';
+import { inventedRig } from '../helpers/inventedRig';
 import { plainPhoto } from '../helpers/plainPhoto';
 
 const OPTIONS: AnalysisOptions = { ballMm: 16, ballAt: null, rig: null };
@@ -95,6 +96,26 @@ it('explains a crash and starts afresh with the next photo', async () => {
     /^The analysis broke off \(.*out of memory\): try the photo again\.$/,
   );
   expect(await endOf(client.analyze([LETTER], OPTIONS))).toBe('not-an-image');
+});
+
+it('gives the next photo a fresh worker when WebAssembly aborts within an analysis', async () => {
+  const aborting = () => new Worker(new URL('./abortingWorker.ts', import.meta.url), { type: 'module' });
+  const real = () =>
+    new Worker(new URL('../../src/worker/analysisWorker.ts', import.meta.url), { type: 'module' });
+  const started: string[] = [];
+  client = openAnalysis(() => {
+    started.push(started.length === 0 ? 'aborting' : 'real');
+    return started.length === 1 ? aborting() : real();
+  });
+  const byRig: AnalysisOptions = { ballMm: null, ballAt: null, rig: inventedRig() };
+  const plain = await plainPhoto(600, 400);
+  const waiting = [client.analyze([plain], byRig), client.analyze([plain], byRig)] as const;
+  const failure = await waiting[0].catch((error: unknown) => error);
+  expect(failure).not.toBeInstanceOf(Refusal);
+  expect(String(failure)).toMatch(/The analysis failed: .*(out of bounds|unreachable|abort)/);
+  expect(await endOf(waiting[1])).toBe('no-stone');
+  expect(await endOf(client.analyze([plain], byRig))).toBe('no-stone');
+  expect(started).toEqual(['aborting', 'real']);
 });
 
 it('aborts everything when it is closed', async () => {

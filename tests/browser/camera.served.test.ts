@@ -2,8 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { CAMERA_TROUBLES } from '../../src/camera/cameraTrouble';
-import { ADVICE } from '../../src/camera/frameAdvice';
+import { camera } from '../../src/texts/english/camera';
 import { type Served, serveBuilt } from '../helpers/serveBuilt';
 import { askedOfCamera, type CameraPage, openWithCamera, trackStates, videoFolder } from './cameraBrowser';
 import type { CameraPageAnswer } from './cameraPage/main';
@@ -36,7 +35,7 @@ const truth = JSON.parse(readFileSync(`${TRAY}.json`, 'utf8'));
 const button = (name: string) => page.getByRole('button', { name, exact: true });
 
 it('finds the ball and every stone of the live picture, and says that the photo can be taken, by the focused shutter', async () => {
-  await page.getByRole('status').getByText(ADVICE.ready).waitFor({ timeout: 30_000 });
+  await page.getByRole('status').getByText(camera.advice.ready).waitFor({ timeout: 30_000 });
   expect(await button('Take the photo').evaluate((node) => node === document.activeElement)).toBe(true);
   expect(await page.locator('.camera-stone').count()).toBe(truth.stones.length);
   const ball = page.locator('.camera-ball .camera-line');
@@ -101,7 +100,7 @@ it('is closed by Escape: the camera is let go and stops', async () => {
 it('takes a photo by keyboard, without stills from frames, that the analysis measures', async () => {
   const video = await videos.write('piece', sharp(`${TRAY}.jpg`).extract(PIECE));
   const piece = await openWithCamera(served.url, video, { ...PHONE, stills: false });
-  await piece.page.getByRole('status').getByText(ADVICE.ready).waitFor({ timeout: 30_000 });
+  await piece.page.getByRole('status').getByText(camera.advice.ready).waitFor({ timeout: 30_000 });
   await piece.page.keyboard.press('Space');
   await piece.page.getByText('Closed.').waitFor({ timeout: 20_000 });
   expect(new Set(await trackStates(piece.page))).toEqual(new Set(['ended']));
@@ -121,7 +120,7 @@ it('takes a photo by keyboard, without stills from frames, that the analysis mea
 
 it('says what to do when the camera is forbidden, and offers the device’s own', async () => {
   const denied = await openWithCamera(served.url, 'denied', PHONE);
-  await denied.page.getByRole('status').getByText(CAMERA_TROUBLES.denied).waitFor();
+  await denied.page.getByRole('status').getByText(camera.troubles.denied).waitFor();
   expect(await denied.page.getByRole('button', { name: 'Take the photo' }).count()).toBe(0);
   await denied.page.getByRole('button', { name: 'Use the device’s own camera' }).click();
   await denied.page.locator('output').getByText('fallback').waitFor();
@@ -131,7 +130,7 @@ it('says what to do when the camera is forbidden, and offers the device’s own'
 
 it('says that there is no camera', async () => {
   const none = await openWithCamera(served.url, 'none', PHONE);
-  await none.page.getByRole('status').getByText(CAMERA_TROUBLES['no-camera']).waitFor();
+  await none.page.getByRole('status').getByText(camera.troubles['no-camera']).waitFor();
   expect(none.errors).toEqual([]);
   await none.close();
 });

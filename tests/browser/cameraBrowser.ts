@@ -4,13 +4,11 @@ import { join } from 'node:path';
 import { type BrowserContextOptions, chromium, type Page } from 'playwright';
 import type { Sharp } from 'sharp';
 import { CHROMIUM_SWITCHES, findChromium } from '../../.config/chromium.mjs';
+import type { WatchedPage } from '../helpers/openPage';
+import { watchPage } from '../helpers/watchPage';
 
 /** A page that sees a sample photo through its camera. */
-export interface CameraPage {
-  readonly page: Page;
-  readonly errors: readonly string[];
-  close(): Promise<void>;
-}
+export type CameraPage = WatchedPage;
 
 /** How the browser's camera behaves: shows a picture, is forbidden, or is not there. */
 export type FakeCamera = { readonly y4m: string } | 'denied' | 'none';
@@ -41,10 +39,9 @@ export async function openWithCamera(
     args: [...CHROMIUM_SWITCHES, ...switchesFor(camera)],
     ...(executablePath ? { executablePath } : {}),
   });
-  const page = await (await browser.newContext(options)).newPage();
-  const errors: string[] = [];
-  page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
-  page.on('pageerror', (error) => errors.push(error.message));
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const { errors, foreignRequests, expectWalled } = await watchPage(context, page, url);
   await page.addInitScript(() => {
     const opened: MediaStream[] = [];
     Object.assign(window, { openedStreams: opened });
@@ -58,7 +55,11 @@ export async function openWithCamera(
   if (!stills) await page.addInitScript(() => Reflect.deleteProperty(window, 'ImageCapture'));
   if (canLock) await page.addInitScript(letTracksLock);
   await page.goto(url);
-  return { page, errors, close: () => browser.close() };
+  const close = async () => {
+    await browser.close();
+    expectWalled();
+  };
+  return { page, errors, foreignRequests, close };
 }
 
 /** Runs in the page: every track then offers what a good phone's camera does, and keeps what it is told. */

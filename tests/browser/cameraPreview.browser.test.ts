@@ -1,6 +1,7 @@
 import { afterEach, expect, it } from 'vitest';
 import type { FrameKnowledge, PreviewClient } from '../../src/camera/preview';
 import { openPreview } from '../../src/worker/previewClient';
+import { inventedRig } from '../helpers/inventedRig';
 import { plainPhoto } from '../helpers/plainPhoto';
 
 const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ballAt: null, outline: true };
@@ -47,4 +48,16 @@ it('aborts what is under way when it is closed, and all that comes after', async
   client.close();
   await expect(look).rejects.toMatchObject({ name: 'AbortError' });
   await expect(client.look(await frame(), LOOK)).rejects.toMatchObject({ name: 'AbortError' });
+});
+
+it('looks on with a fresh worker when WebAssembly aborts', async () => {
+  const rig = inventedRig();
+  const aborting = () => new Worker(new URL('./abortingWorker.ts', import.meta.url), { type: 'module' });
+  const real = () =>
+    new Worker(new URL('../../src/worker/analysisWorker.ts', import.meta.url), { type: 'module' });
+  const workers = [aborting];
+  client = openPreview(() => (workers.shift() ?? real)());
+  const outlined: FrameKnowledge = { ballMm: null, rig, ballAt: null, outline: true };
+  await expect(client.look(await frame(), outlined)).rejects.toThrow(/out of bounds|unreachable|abort/);
+  expect(await client.look(await frame(), outlined)).toMatchObject({ widthPx: 640 });
 });

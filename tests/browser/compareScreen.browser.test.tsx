@@ -1,6 +1,9 @@
 import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import type { StoneDigest } from '../../src/history/batchDigest';
+import { english } from '../../src/texts/english/english';
+import { german } from '../../src/texts/german/german';
+import { speak } from '../../src/texts/speech';
 import { CompareScreen } from '../../src/ui/compare/CompareScreen';
 import '../../src/styles/all.css';
 import { inventedDigests, inventedGloss } from '../compare/inventedDigest';
@@ -18,6 +21,7 @@ beforeEach(() => {
 afterEach(() => {
   root.unmount();
   place.remove();
+  speak({ language: 'en', texts: english });
 });
 
 const agates = inventedDigests([0.8, 0.82, 0.84, 0.86, 0.88, 0.9, 0.92], (share, k) => ({
@@ -111,4 +115,21 @@ it('says what must be kept when there is nothing to compare, or not for this', a
   await expect
     .poll(() => place.textContent)
     .toMatch(/No stone kept so far tells this. It takes a check after polish/);
+});
+
+it('follows a change of language in all it shows, and fits the phone in German', async () => {
+  show([...agates, ...jaspers, ...opals]);
+  await expect.poll(() => rows().length).toBe(3);
+  rows()[0]!.click();
+  await expect.poll(() => place.querySelectorAll('.compare-stone').length).toBe(7);
+  place.querySelector('summary')!.click();
+  await expect.poll(() => place.querySelectorAll('tbody tr').length).toBe(3);
+  speak({ language: 'de', texts: german });
+  await expect.poll(said).toMatch(/^Achat: 86 % des Höchstglanzes erreicht .* Mehr Glanz als Jaspis\.$/);
+  expect(rows().map((row) => row.querySelector('strong')?.textContent)).toEqual(['Achat', 'Jaspis', 'Opal']);
+  expect(place.textContent).not.toMatch(/\b(the|of|stones?|ceiling|Show|Compare)\b/);
+  expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(390);
+  for (const label of place.querySelectorAll('.compare-ways .step')) {
+    expect(label.scrollWidth, label.textContent ?? '').toBeLessThanOrEqual(label.clientWidth);
+  }
 });

@@ -22,7 +22,7 @@ it('runs both engines in a built page without eval, from its own files, isolated
   expect(largestDifference(features, convolution.features)).toBeLessThan(convolution.tolerance);
   expect(isIsolated).toBe(true);
   expect(inPage).toContain("script-src 'self' 'wasm-unsafe-eval';");
-  expect(inHeader).toBe(inPage);
+  expect(inHeader).toBe(`${inPage}; frame-ancestors 'none'`);
   expect(foreignRequests).toEqual([]);
   expect(errors).toEqual([]);
 });

@@ -3,6 +3,12 @@ import { afterEach, beforeEach, expect, it } from 'vitest';
 import { page } from 'vitest/browser';
 import { Router } from 'wouter';
 import { memoryLocation } from 'wouter/memory-location';
+import { english } from '../../src/texts/english/english';
+import { help } from '../../src/texts/english/help';
+import { german } from '../../src/texts/german/german';
+import { help as hilfe } from '../../src/texts/german/help';
+import type { Language } from '../../src/texts/languages';
+import { speak } from '../../src/texts/speech';
 import { HelpScreen } from '../../src/ui/help/HelpScreen';
 import { HELP_SECTIONS, headingId } from '../../src/ui/help/helpSections';
 import '../../src/styles/all.css';
@@ -18,6 +24,7 @@ beforeEach(() => {
 
 afterEach(async () => {
   root.unmount();
+  speak({ language: 'en', texts: english, length: 'mm' });
   place.remove();
   await page.viewport(390, 844);
 });
@@ -50,10 +57,10 @@ it('has its headings in order and names every section once', async () => {
   levels.slice(1).forEach((level, i) => {
     expect(level - levels[i]!).toBeLessThanOrEqual(1);
   });
-  for (const { id, title } of HELP_SECTIONS) {
+  for (const { id } of HELP_SECTIONS) {
     const headings = place.querySelectorAll(`[id="${headingId(id)}"]`);
     expect(headings).toHaveLength(1);
-    expect(headings[0]?.textContent).toBe(title);
+    expect(headings[0]?.textContent).toBe(help.sections[id]);
   }
   for (const section of place.querySelectorAll('section')) {
     expect(document.getElementById(section.getAttribute('aria-labelledby')!)).not.toBeNull();
@@ -91,9 +98,14 @@ it.each([
   await page.viewport(width, height);
   await show();
   expect(innerWidth).toBe(width);
-  expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
-  for (const link of place.querySelectorAll('.help-contents a')) {
-    expect(link.getBoundingClientRect().height, link.textContent ?? '').toBeGreaterThanOrEqual(44);
+  for (const [language, texts] of Object.entries({ en: english, de: german })) {
+    speak({ language: language as Language, texts });
+    const { title } = language === 'de' ? hilfe.page : help.page;
+    await expect.poll(() => place.querySelector('h2')?.textContent).toBe(title);
+    expect(document.documentElement.scrollWidth, language).toBeLessThanOrEqual(width);
+    for (const link of place.querySelectorAll('.help-contents a')) {
+      expect(link.getBoundingClientRect().height, link.textContent ?? '').toBeGreaterThanOrEqual(44);
+    }
   }
 });
 
@@ -103,4 +115,19 @@ it('says what is not reached before what is', async () => {
   const missed = headings.indexOf('What it does not reach');
   expect(missed).toBeGreaterThan(0);
   expect(headings.indexOf('What it does well')).toBeGreaterThan(missed);
+});
+
+it('follows the language and the unit of lengths while it is open', async () => {
+  await show();
+  const captions = () => [...place.querySelectorAll('figcaption')].map(({ textContent }) => textContent);
+  expect(captions()).toContain('A fracture, 7 mm long.');
+  expect(captions()).toContain('Two scratches of coarse grit, a tenth of a millimeter wide, marked.');
+  speak({ language: 'de', texts: german, length: 'inch' });
+  await expect.poll(() => place.querySelector('h2')?.textContent).toBe('Hilfe');
+  for (const { id } of HELP_SECTIONS)
+    expect(document.getElementById(headingId(id))?.textContent).toBe(hilfe.sections[id]);
+  expect(captions()).toContain('Ein Riss, 0,28 in lang.');
+  expect(captions()).toContain(`Matt, unter 10 Glanzeinheiten. ${hilfe.captions.matte}`);
+  expect(place.querySelector('.help-steps')?.textContent).toContain('6 in breit und 24 in entfernt');
+  expect(pictures().map(({ alt }) => alt)).toContain(hilfe.alts.moss);
 });

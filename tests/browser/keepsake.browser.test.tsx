@@ -9,6 +9,8 @@ import { createJournalStore } from '../../src/state/journalStore';
 import { keptPhoto } from '../../src/state/keptPhoto';
 import { createPhotoStore } from '../../src/state/photoStore';
 import { createSettingsStore } from '../../src/state/settingsStore';
+import { createUndoStore } from '../../src/state/undoStore';
+import { createWorkStore } from '../../src/state/workStore';
 import { cardOf } from '../../src/ui/keepsake/cardOf';
 import { posterOf } from '../../src/ui/keepsake/posterOf';
 import { SaveBatchPoster } from '../../src/ui/keepsake/SaveBatchPoster';
@@ -85,7 +87,18 @@ async function show(records: BatchRecords) {
   journal.setState({ batches: [batchDigest(records)] });
   const history = batchHistory(records);
   root.render(
-    <StoresContext value={{ photos, settings, journal, isExample: false, ...NOT_ASKED, keptBitmaps }}>
+    <StoresContext
+      value={{
+        photos,
+        settings,
+        journal,
+        isExample: false,
+        undo: createUndoStore(),
+        ...NOT_ASKED,
+        works: createWorkStore(),
+        keptBitmaps,
+      }}
+    >
       <SaveBeforeAfter history={history.stones[0]!} />
       <SaveBatchPoster history={history} />
     </StoresContext>,
@@ -187,7 +200,9 @@ it('says so when a picture cannot be drawn', async () => {
         settings: createSettingsStore(null),
         journal: createJournalStore(() => openJournal('keepsake test'), keptPhoto),
         isExample: false,
+        undo: createUndoStore(),
         ...NOT_ASKED,
+        works: createWorkStore(),
         keptBitmaps: () => Promise.reject(new Error('the photo is damaged')),
       }}
     >

@@ -63,6 +63,11 @@ it('measures photos that were shared to it, and asks for no more after a reload'
   await showsPhoto(TRAY_PX);
   expect(await page.getByText('Sample tray.').count()).toBe(0);
   expect(page.url()).toBe(site.url);
+  // Still at hand, and not taken in once more.
+  await page.reload();
+  await showsPhoto(TRAY_PX);
+  expect(await page.locator('.strip-photo').count()).toBe(0);
+  await page.getByRole('button', { name: 'Take this photo away' }).click();
   await page.reload();
   await showsPhoto(SAMPLE_PX);
   await stopSample();

@@ -9,6 +9,7 @@ import { upgradeRecords } from '../../src/journal/upgradeRecords';
 import { batchRecord as batch } from '../helpers/batchRecord';
 import { FIRST_VERSION } from '../helpers/firstVersion';
 import { inventedBatch, recordsOf, weeksInCoarse } from '../helpers/inventedBatch';
+import { SECOND_VERSION } from '../helpers/secondVersion';
 
 let journal: Journal | null = null;
 let number = 0;
@@ -41,8 +42,10 @@ it('adds the same records any number of times, and never changes one', async () 
   const [one, changed] = [batch('01A', 'a'), batch('01A', 'b')];
   await kept.add([one]);
   await kept.add([one]);
-  await kept.add([changed]);
-  expect(await kept.all()).toEqual(mergeRecords([one], [changed]));
+  for (const another of [changed, batch('01A', '')]) {
+    const adding = kept.add([batch('019', 'fresh'), another]);
+    await expect(adding).rejects.toMatchObject({ name: 'DifferingRecord', id: '01A' });
+  }
   expect(await kept.all()).toEqual([one]);
 });
 
@@ -91,6 +94,20 @@ it('opens a journal of the first version, with all of it', async () => {
   expect(await (await kept.photo('ab12'))?.photo.text()).toBe('photo');
 });
 
+it('opens a journal of the second version, with all of it', async () => {
+  const name = `second version ${Math.random()}`;
+  const old = new Dexie(name);
+  const digested = { photos: '&key', digests: '&batch' };
+  old.version(1).stores({ records: '&id, kind, [kind+batch+id], [kind+check]', photos: '&key' });
+  old.version(2).stores({ records: '&id, kind, [batch+kind+id]', ...digested });
+  await old.open();
+  await old.table('records').bulkAdd([...SECOND_VERSION]);
+  old.close();
+  const kept = await open(name);
+  expect(await kept.all()).toEqual(upgradeRecords(SECOND_VERSION, 2));
+  expect((await kept.digests()).map(({ name: called }) => called)).toEqual(['Quarry finds']);
+});
+
 it('keeps a photo with its thumbnail', async () => {
   const kept = await open();
   const blob = (text: string) => new Blob([text], { type: 'image/jpeg' });
@@ -101,4 +118,53 @@ it('keeps a photo with its thumbnail', async () => {
   await kept.add([], [{ key: 'ab12', photo: blob('another'), thumbnail: blob('another') }]);
   expect(await (await kept.photo('ab12'))?.photo.text()).toBe('photo');
   expect(await kept.photo('none')).toBeNull();
+});
+
+const pictures = Array.from({ length: 40 }, (_, i) => ({
+  key: i.toString(16).padStart(64, '0'),
+  photo: new Blob(['photo']),
+  thumbnail: new Blob(['thumb']),
+}));
+
+it('adds nothing at all when it is called off, wherever that is', async () => {
+  const kept = await open();
+  await kept.add([batch('01A', 'a')]);
+  const [all, digests] = [await kept.all(), await kept.digests()];
+  const records = recordsOf(inventedBatch(weeksInCoarse(Array.from({ length: 60 }, () => [{ pits: 1 }]))));
+  for (const cancelAt of [0, 0.1, 0.3, 0.5, 0.7, 0.95]) {
+    const controller = new AbortController();
+    const onProgress = (share: number) => share > cancelAt && controller.abort();
+    const adding = kept.add(records, pictures, { signal: controller.signal, onProgress });
+    await expect(adding).rejects.toThrow(expect.objectContaining({ name: 'AbortError' }));
+    expect(await kept.all()).toEqual(all);
+    expect(await kept.digests()).toEqual(digests);
+    expect(await kept.photoKeys()).toEqual([]);
+  }
+  await kept.add(records, pictures);
+  expect(await kept.all()).toEqual(mergeRecords(all, records));
+  expect(await kept.photoKeys()).toHaveLength(40);
+});
+
+it('tells how far it is, and stops reading when it is called off', async () => {
+  const kept = await open();
+  const records = inventedBatch(weeksInCoarse(Array.from({ length: 200 }, () => [{ pits: 1 }])));
+  const told: number[] = [];
+  await kept.add(recordsOf(records), pictures, { onProgress: (share) => told.push(share) });
+  expect(told).toEqual(told.toSorted((a, b) => a - b));
+  expect(told.at(-1)).toBe(1);
+  expect(told.length).toBeGreaterThan(15);
+  for (const read of [kept.all, (watch: object) => kept.batch(records.batch.id, watch)]) {
+    const shares: number[] = [];
+    const controller = new AbortController();
+    const onProgress = (share: number) => {
+      shares.push(share);
+      if (share > 0.4) controller.abort();
+    };
+    await expect(read({ signal: controller.signal, onProgress })).rejects.toThrow(
+      expect.objectContaining({ name: 'AbortError' }),
+    );
+    expect(shares.length).toBeGreaterThan(1);
+    expect(shares.at(-1)).toBeLessThan(0.9);
+  }
+  expect(await kept.batch(records.batch.id)).toEqual(records);
 });

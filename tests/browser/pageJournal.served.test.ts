@@ -24,7 +24,7 @@ const kept = () => page.getByText('Kept in the journal under').waitFor();
 
 it('has an empty journal at first, and says how to fill it', async () => {
   await goTo('Journal');
-  expect(await page.getByText('Nothing is kept yet.').isVisible()).toBe(true);
+  await page.getByText('Nothing is kept yet.').waitFor();
   await goTo('Tray');
 });
 
@@ -55,13 +55,13 @@ it('adds another side of the same day to that check, and a later photo as a chec
   await goTo('Tray');
   expect(await page.getByLabel(/^Another side of the stones/).isChecked()).toBe(true);
   await page.getByRole('button', { name: 'Keep it once more' }).click();
-  await page.getByText('Keeping…').waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Keeping…' }).waitFor({ state: 'detached' });
   await setDay(10);
   await goTo('Journal');
   await goTo('Tray');
   expect(await page.getByLabel(/^Another side of the stones/).count()).toBe(0);
   await page.getByRole('button', { name: 'Keep it once more' }).click();
-  await page.getByText('Keeping…').waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Keeping…' }).waitFor({ state: 'detached' });
   await page.getByRole('link', { name: 'Brook pebbles' }).click();
   await page.locator('.stone-row').first().waitFor();
   expect(await page.locator('.checks > .check').allInnerTexts()).toEqual([

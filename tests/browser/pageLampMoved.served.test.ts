@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { WARNINGS } from '../../src/image/notice';
+import { notices } from '../../src/texts/english/notices';
 import type { WatchedPage } from '../helpers/openPage';
 import { openWithPhoto } from '../helpers/openWithPhoto';
 
@@ -46,7 +46,7 @@ it('says why a photo of another tray was not used, and takes it away again', {
   await page.getByRole('button', { name: 'Take it away' }).click();
   await page.getByText('Pit or pattern?').waitFor({ timeout: 280_000 });
   await addMoved('sample-images/mid-tray.jpg');
-  await page.getByText(WARNINGS['moved-other-tray']).waitFor({ timeout: 280_000 });
+  await page.getByText(notices.warnings['moved-other-tray']).waitFor({ timeout: 280_000 });
 });
 
 it('asked nothing of any other server and left the console clean', () => {

@@ -30,6 +30,7 @@ it('grades the sample tray and shows the sorting picture, saying that it is a sa
   expect(await page.locator('.sorting-picture [data-stone]').count()).toBe(SAMPLE_STONES);
   expect(await page.locator('.sorting-picture [data-ball]').count()).toBe(1);
   expect(await page.getByText('Sample tray.').isVisible()).toBe(true);
+  await page.locator('.token').first().waitFor();
   expect(await page.locator('.token').count()).toBe(SAMPLE_STONES);
 });
 

@@ -41,7 +41,9 @@ async function choose(photo: { name: string; mimeType: string; buffer: Buffer })
     page.getByRole('button', { name: 'Choose photos' }).click(),
   ]);
   await chooser.setFiles(photo);
-  await page.getByRole('button', { name: new RegExp(`^${photo.name} ${STONES} stones`) }).waitFor();
+  await page
+    .getByRole('button', { name: new RegExp(`^${photo.name} ${STONES} stones`) })
+    .waitFor({ timeout: 150_000 });
 }
 const IN_THE_SYSTEM_WINDOW = 1;
 

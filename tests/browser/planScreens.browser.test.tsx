@@ -7,6 +7,9 @@ import type { DecisionRecord, MachineRecord, RunRecord } from '../../src/journal
 import { FIRST_PLAN_SETTINGS, type PlanSettings } from '../../src/recipes/planSettings';
 import { KG_PER_LB } from '../../src/recipes/spoons';
 import { FIRST_UNITS } from '../../src/recipes/units';
+import { english } from '../../src/texts/english/english';
+import { german } from '../../src/texts/german/german';
+import { speak } from '../../src/texts/speech';
 import { NextStep } from '../../src/ui/plan/NextStep';
 import { PlanScreen } from '../../src/ui/plan/PlanScreen';
 import '../../src/styles/all.css';
@@ -26,6 +29,7 @@ beforeEach(() => {
 afterEach(() => {
   root.unmount();
   document.body.replaceChildren();
+  speak({ language: 'en', texts: english });
 });
 
 const bowl: MachineRecord = {
@@ -118,4 +122,25 @@ it('has no control smaller than a wet thumb, and nothing wider than the phone', 
     expect(small).toEqual([]);
     expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(window.innerWidth);
   }
+});
+
+it('follows a change of language, and writes the charge in that language', async () => {
+  for (const screen of ['plan', 'next'] as const) {
+    root.render(<Kept screen={screen} />);
+    await expect.poll(() => document.querySelectorAll('button').length).toBeGreaterThan(0);
+    speak({ language: 'de', texts: german });
+    await expect.element(page.getByText('1 Stein geht weiter zur Vorpolitur')).toBeVisible();
+    expect(document.body.textContent).not.toMatch(/\b(the|of|stones?|check|charge|grit)\b/i);
+    expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(window.innerWidth);
+    if (screen === 'plan') speak({ language: 'en', texts: english });
+  }
+  await button('Auswaschen beginnen').click();
+  await button('Läuft ab jetzt').click();
+  await expect
+    .element(page.getByText(/^Noch 60 Minuten: zwischen \d\d:\d\d und \d\d:\d\d Uhr/))
+    .toBeVisible();
+  await button('Lauf heute starten').last().click();
+  expect(started.map(([{ charge }]) => charge)).toEqual([
+    '1 Esslöffel Siliciumcarbid 1500, dazu 1 Esslöffel Borax',
+  ]);
 });

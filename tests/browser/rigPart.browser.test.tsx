@@ -6,6 +6,7 @@ import { createJournalStore } from '../../src/state/journalStore';
 import { keptPhoto } from '../../src/state/keptPhoto';
 import { createPhotoStore } from '../../src/state/photoStore';
 import { createSettingsStore } from '../../src/state/settingsStore';
+import { createUndoStore } from '../../src/state/undoStore';
 import { RigPart } from '../../src/ui/setup/RigPart';
 import { StoresContext } from '../../src/ui/stores';
 import { NOT_ASKED } from '../helpers/notAsked';
@@ -35,7 +36,9 @@ async function show(report: PhotoReport, sample = false) {
   place = document.body.appendChild(document.createElement('div'));
   root = createRoot(place);
   root.render(
-    <StoresContext value={{ ...{ photos, settings, journal, isExample: false }, ...NOT_ASKED }}>
+    <StoresContext
+      value={{ ...{ photos, settings, journal, isExample: false, undo: createUndoStore() }, ...NOT_ASKED }}
+    >
       <RigPart />
     </StoresContext>,
   );

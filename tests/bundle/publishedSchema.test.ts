@@ -9,7 +9,7 @@ import { aJournal, aRecord } from '../helpers/arbitraryJournal';
 
 // @cfworker/json-schema reads the published schema by itself, as a stranger's program would: draft 2020-12.
 const validator = new Validator(schema as never, '2020-12');
-const journalOf = (records: readonly unknown[]) => ({ format: 'glintgrade journal', version: 2, records });
+const journalOf = (records: readonly unknown[]) => ({ format: 'glintgrade journal', version: 3, records });
 
 it('holds for the journal.json of every bundle', async () => {
   await fc.assert(

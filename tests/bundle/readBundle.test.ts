@@ -11,7 +11,7 @@ const ID = '01ARZ3NDEKTSV4RRFFQ69G5FAV';
 const KEY = 'ab'.repeat(32);
 const JPEG = Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 1, 2, 3);
 const batch = batchRecord(ID, 'river finds');
-const journalOf = (records: readonly unknown[], version = 2) =>
+const journalOf = (records: readonly unknown[], version = 3) =>
   JSON.stringify({ format: 'glintgrade journal', version, records });
 const JOURNAL = journalOf([batch]);
 const pictures = { [`photos/${KEY}.jpg`]: JPEG, [`thumbnails/${KEY}.jpg`]: JPEG };
@@ -39,7 +39,7 @@ it('writes a zip that another program unpacks: journal, schema and pictures, pic
   expect(JSON.parse(new TextDecoder().decode(files['journal.json']))).toEqual(JSON.parse(JOURNAL));
   expect(JSON.parse(new TextDecoder().decode(files['journal.schema.json']))).toMatchObject({
     $schema: 'https://json-schema.org/draft/2020-12/schema',
-    title: 'Glintgrade journal, version 2',
+    title: 'Glintgrade journal, version 3',
   });
   expect(files[`photos/${KEY}.jpg`]).toEqual(JPEG);
 });
@@ -124,7 +124,7 @@ it.each<{ what: string; files: Parameters<typeof zipWith>[0]; code: BundleErrorC
   { what: 'version 1.5', files: { 'journal.json': journalOf([], 1.5) }, code: 'other-format', words: '' },
   {
     what: 'a newer version',
-    files: { 'journal.json': journalOf([], 3) },
+    files: { 'journal.json': journalOf([], 4) },
     code: 'newer',
     words: 'update this one',
   },

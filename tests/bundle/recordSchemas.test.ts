@@ -35,6 +35,7 @@ it('agrees with the types of all records, both ways', () => {
     'check',
     'identity',
     'decision',
+    'withdrawal',
     'rig',
   ];
   expect({ agrees, kinds }).toEqual({ agrees: true, kinds: known });
@@ -63,10 +64,13 @@ it('takes in the check of a whole tray', () => {
   expect(recordsIn([check])).toEqual([check]);
 });
 
-// ULID: github.com/ulid/spec, "Overflow Errors": 7ZZZ… is the largest; letters I, L, O and U are left out.
+// ULID: github.com/ulid/spec: ten letters of base 32 for the milliseconds since 1970, I, L, O and U left out. An id of
+// the last time that can be told, 7ZZZ…, would be newer than all that is said later: taken in are times up to 2109.
 // ISO 8601: 2028 is a leap year, 2026 and 2100 are not.
 it.each([
-  { part: { id: '7ZZZZZZZZZZZZZZZZZZZZZZZZZ' }, unmet: null },
+  { part: { id: '03ZZZZZZZZZZZZZZZZZZZZZZZZ' }, unmet: null },
+  { part: { id: '04000000000000000000000000' }, unmet: 'id is not written as it must be' },
+  { part: { id: '7ZZZZZZZZZZZZZZZZZZZZZZZZZ' }, unmet: 'id is not written as it must be' },
   { part: { id: '80000000000000000000000000' }, unmet: 'id is not written as it must be' },
   { part: { id: ID.toLowerCase() }, unmet: 'id is not written as it must be' },
   { part: { id: `${ID.slice(0, 25)}U` }, unmet: 'id is not written as it must be' },

@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest';
-import { CAMERA_TROUBLES, cameraTrouble } from '../../src/camera/cameraTrouble';
+import { cameraTrouble } from '../../src/camera/cameraTrouble';
 import { frameSize } from '../../src/camera/frameSize';
 import { rigInFrame } from '../../src/camera/rigInFrame';
+import { camera } from '../../src/texts/english/camera';
+import { camera as kamera } from '../../src/texts/german/camera';
 import { inventedRig } from '../helpers/inventedRig';
 
 it('knows the errors of opening a camera by their names', () => {
@@ -14,8 +16,8 @@ it('knows the errors of opening a camera by their names', () => {
   expect(cameraTrouble('a word')).toBe('broken');
 });
 
-it('has a sentence for each', () => {
-  for (const sentence of Object.values(CAMERA_TROUBLES)) expect(sentence).toMatch(/^[A-Z].*\.$/);
+it.each([camera.troubles, kamera.troubles])('has a sentence for each', (troubles) => {
+  for (const sentence of Object.values(troubles)) expect(sentence).toMatch(/^[A-Z].*\.$/);
 });
 
 it('reduces frames to 1280 × 720, upright or lying, and never enlarges', () => {

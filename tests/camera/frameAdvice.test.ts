@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest';
-import { ADVICE, frameAdvice } from '../../src/camera/frameAdvice';
+import { frameAdvice } from '../../src/camera/frameAdvice';
 import { frameChecks } from '../../src/camera/frameChecks';
 import type { Preview } from '../../src/camera/preview';
+import { camera } from '../../src/texts/english/camera';
+import { camera as kamera } from '../../src/texts/german/camera';
 import { inventedPreview } from './inventedPreview';
 
 const SHOT_PX = 4000;
@@ -57,10 +59,13 @@ it('does without a ball when none is wanted, and goes by the whole picture', () 
   expect(adviceOf({ ...without, clipped: 0.02 })).toBe('picture-too-bright');
 });
 
-it('says each thing in one short sentence', () => {
-  for (const sentence of Object.values(ADVICE)) {
+it.each([
+  [camera.advice, 70],
+  [kamera.advice, 78],
+])('says each thing in one short sentence', (advice, most) => {
+  for (const sentence of Object.values(advice)) {
     expect(sentence).toMatch(/^[A-Z].*[.…]$/);
-    expect(sentence.length).toBeLessThanOrEqual(70);
+    expect(sentence.length, sentence).toBeLessThanOrEqual(most);
     expect(sentence).not.toMatch(/\. [A-Z]/);
   }
 });

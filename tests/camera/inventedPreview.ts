@@ -12,6 +12,7 @@ export function inventedPreview(but: Partial<Preview> = {}): Preview {
     tooDark: false,
     blurPx: 0.2,
     mmPerPx: 0.2,
+    rig: null,
     secondLight: false,
     lampPartly: false,
     stones: [{ outline: [], cutOff: false }],

@@ -17,7 +17,7 @@ it('ends with 2 and one sentence when it is misused', async () => {
   const misused = [
     { words: [], says: 'Name at least one photo; --help lists the options.\n' },
     { words: ['no-such-file.jpg'], says: 'There is no file "no-such-file.jpg".\n' },
-    { words: ['tests'], says: '"tests" is not a file: name the photos in it one by one.\n' },
+    { words: ['tests'], says: 'There is no JPEG, PNG, WebP, AVIF or HEIC file in "tests".\n' },
   ];
   for (const { words, says } of misused) {
     expect(await runGrade(...words)).toEqual({ code: 2, stdout: '', stderr: says });

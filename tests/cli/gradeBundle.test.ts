@@ -35,7 +35,15 @@ async function bundleAt(path: string) {
     ofKind(records, 'check'),
     ofKind(records, 'identity'),
   ] as const;
-  const history = batchHistory({ batch: batch!, runs: [], stones, checks, identities, decisions: [] });
+  const history = batchHistory({
+    batch: batch!,
+    runs: [],
+    stones,
+    checks,
+    identities,
+    decisions: [],
+    withdrawals: [],
+  });
   return { history, photos };
 }
 
@@ -94,5 +102,5 @@ it('says in one sentence why there is no bundle', async () => {
   const missing = await runGrade('no-such-folder', '--bundle', 'none.zip');
   expect(missing).toEqual({ code: 2, stdout: '', stderr: 'There is no file "no-such-folder".\n' });
   const empty = await runGrade('tests/golden', 'tests/cli', '--bundle', 'none.zip');
-  expect(empty.stderr).toBe('There is no JPEG, PNG, WebP or AVIF file in "tests/cli".\n');
+  expect(empty.stderr).toBe('There is no JPEG, PNG, WebP, AVIF or HEIC file in "tests/cli".\n');
 });

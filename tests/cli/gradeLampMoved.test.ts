@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, it } from 'vitest';
-import { WARNINGS } from '../../src/image/notice';
+import { notices } from '../../src/texts/english/notices';
 import { runGrade } from '../helpers/runGrade';
 
 const TRAY = 'sample-images/coarse-tray.jpg';
@@ -59,6 +59,6 @@ it('warns of a second photo of another tray, and of one with the lamp where it w
   );
   const messages = (stdout: string) =>
     JSON.parse(stdout).photos[0].warnings.map(({ message }: { message: string }) => message);
-  expect(messages(other!.stdout)).toContain(WARNINGS['moved-other-tray']);
-  expect(messages(same!.stdout)).toContain(WARNINGS['moved-same-lamp']);
+  expect(messages(other!.stdout)).toContain(notices.warnings['moved-other-tray']);
+  expect(messages(same!.stdout)).toContain(notices.warnings['moved-same-lamp']);
 });

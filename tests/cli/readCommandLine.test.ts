@@ -16,6 +16,7 @@ it('takes a ball of 16 mm and the coarse step when nothing is said', () => {
     pictureFolder: null,
     bundleFile: null,
     batchName: null,
+    jobs: null,
   });
 });
 
@@ -117,4 +118,21 @@ it('lists the materials for one it does not know', () => {
   expect(() => readCommandLine(['a.jpg', '--material', 'cheese'])).toThrow(
     /^There is no material "cheese": choose agate, /,
   );
+});
+
+it('shares photos out among processes, unless something is asked that looks at all of them or at one scene', () => {
+  expect(readCommandLine('photos --jobs 2 --json r.json'.split(' '))).toMatchObject({
+    photos: ['photos'],
+    jobs: 2,
+  });
+  const refused = {
+    '0': '--jobs needs a number from 1 to 64, not "0".',
+    many: '--jobs needs a number from 1 to 64, not "many".',
+    '2.5': '--jobs needs a number from 1 to 64, not "2.5".',
+    '2 --bundle b.zip': '--bundle does not go with --jobs: leave one of them out.',
+    '2 --save-rig r.json': '--save-rig does not go with --jobs: leave one of them out.',
+    '2 --json -': '--jobs notes what is done beside the JSON: give --json a file.',
+  };
+  for (const [words, says] of Object.entries(refused))
+    expect(() => readCommandLine(`a.jpg --jobs ${words}`.split(' '))).toThrow(says);
 });

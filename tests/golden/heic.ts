@@ -3,7 +3,7 @@
  * needs heif-enc 1.15 (Debian's libheif-examples).
  *
  * tray.heic: the coarse sample tray at 1200 × 800, stored on its side, with the EXIF entries and the turning box
- * that a phone held sideways writes. wide.heic: the colors of WIDE_COLORS in Display P3, with its ICC profile. scene.avif: TURNED_SCENE, upright,
+ * that a phone held sideways writes. small-tray.heic: a ball and one stone, turned likewise. wide.heic: the colors of WIDE_COLORS in Display P3, with its ICC profile. scene.avif: TURNED_SCENE, upright,
  * by libvips.
  */
 import { execFileSync } from 'node:child_process';
@@ -12,6 +12,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
+import { smallTray } from '../fuzz/bases';
 import { TURNED_SCENE } from '../helpers/turnedScene';
 
 const SAMPLE = fileURLToPath(new URL('../../sample-images/coarse-tray.jpg', import.meta.url));
@@ -87,6 +88,11 @@ async function makeTray(): Promise<Buffer> {
   return withTurn(encode(jpeg, 45, 'a.jpg'));
 }
 
+async function makeSmallTray(): Promise<Buffer> {
+  const onItsSide = sharp(await smallTray().png().toBuffer()).rotate(-90);
+  return withTurn(encode(await onItsSide.png().toBuffer(), 70, 'a.png'));
+}
+
 async function makeWide(): Promise<Buffer> {
   const rows = WIDE_COLORS.flatMap(
     (color) => new Array(BAND.widthPx * BAND.heightPx).fill(color).flat() as number[],
@@ -110,6 +116,7 @@ function makeScene(): Promise<Buffer> {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   writeFileSync(new URL('tray.heic', import.meta.url), await makeTray());
+  writeFileSync(new URL('small-tray.heic', import.meta.url), await makeSmallTray());
   writeFileSync(new URL('wide.heic', import.meta.url), await makeWide());
   writeFileSync(new URL('scene.avif', import.meta.url), await makeScene());
 }

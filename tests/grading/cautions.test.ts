@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
-import { CAUTIONS } from '../../src/grading/cautions';
 import { MATERIALS } from '../../src/grading/materials';
+import { verdicts } from '../../src/texts/english/verdicts';
 
 it('warns of drains, dust, flying chips and harmful stones', () => {
   // Common practice.
-  const all = CAUTIONS.map(({ text }) => text).join(' ');
+  const all = Object.values(verdicts.cautions).join(' ');
   for (const word of [
     'drain',
     'respirator',
@@ -20,12 +20,14 @@ it('warns of drains, dust, flying chips and harmful stones', () => {
 });
 
 it('defers to local rules and qualified advice', () => {
-  expect(CAUTIONS.find(({ about }) => about === 'Hazardous stones')?.text).toMatch(/local rules.*qualified/);
+  expect(verdicts.cautions['hazardous-stones']).toMatch(/local rules.*qualified/);
 });
 
 it('marks the materials that need care', () => {
   // Common practice: copper minerals, and asbestos in some serpentines.
-  expect(MATERIALS.malachite.hazard).toContain('copper');
-  expect(MATERIALS.chrysocolla.hazard).toContain('copper');
-  expect(MATERIALS.serpentine.hazard).toContain('asbestos');
+  const warned = (name: 'malachite' | 'chrysocolla' | 'serpentine') =>
+    verdicts.hazards[MATERIALS[name].hazard];
+  expect(warned('malachite')).toContain('copper');
+  expect(warned('chrysocolla')).toContain('copper');
+  expect(warned('serpentine')).toContain('asbestos');
 });

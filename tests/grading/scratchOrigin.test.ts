@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { GRITS } from '../../src/grading/grits';
-import { backTo, scratchOrigin, wayBack } from '../../src/grading/scratchOrigin';
+import { backTo, scratchOrigin } from '../../src/grading/scratchOrigin';
 
 /** Source: FEPA 42 grain sizes as in grits.ts, from memory; that a groove is a third as wide as its grain is our assumption. */
 it.each([
@@ -19,9 +19,4 @@ it('sends scratches to the step that grinds them out, and never onward', () => {
   expect(backTo('medium', 'fine')).toBe('fine');
   expect(backTo(null, 'polish')).toBe('prepolish');
   expect(backTo(null, 'coarse')).toBe('coarse');
-});
-
-it('puts the way back into words', () => {
-  expect(wayBack('medium', 'polish')).toBe('go back to the medium step');
-  expect(wayBack('fine', 'fine')).toBe('repeat this step');
 });

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { STEP_FACTS, STEPS } from '../../src/grading/steps';
+import { verdicts } from '../../src/texts/english/verdicts';
 
 it('keeps the vibratory steps to two days each, eight in all', () => {
   // Common practice.
@@ -13,7 +14,7 @@ it('checks coarse every seven to ten days', () => {
 
 it('names the grits of the trade in order', () => {
   // Common practice: 60/90, 220, 600, 1500 silicon carbide, then aluminum-oxide polish.
-  const grits = STEPS.map((step) => STEP_FACTS[step].grit);
+  const grits = STEPS.map((step) => verdicts.grits[step]);
   expect(grits.slice(0, 4)).toEqual(['60/90', '220', '600', '1500'].map((grit) => `${grit} silicon carbide`));
   expect(grits[4]).toBe('aluminum oxide polish');
 });

@@ -56,6 +56,27 @@ it('judges a wet stone no further, but tells what it saw', () => {
   expect(reasons[1]).toContain('One fracture of 11 mm');
 });
 
+it.each(['shadow', 'round', 'ragged'] as const)('judges what is unlike a stone no further: %s', (unlike) => {
+  for (const step of STEPS) {
+    for (const part of [{}, { highlight: highlightOf(0.008) }, { flaws: [fracture(11)] }]) {
+      const { action, reasons } = verdictOn({ ...part, unlike }, step);
+      expect(action).toBe('look-closer');
+      expect(reasons[0]).toContain('look at it yourself');
+    }
+  }
+});
+
+it('keeps a stone of a photo that a warning stands against from going on, and judges its flaws', () => {
+  const unlike = 'photo';
+  for (const step of STEPS) {
+    const action = verdictOn({ highlight: highlightOf(0.008), unlike }, step).action;
+    expect(['advance', 'finished']).not.toContain(action);
+  }
+  const { action, reasons } = verdictOn({ flaws: [fracture(11)], unlike }, 'coarse');
+  expect(action).toBe('set-aside');
+  expect(reasons.join(' ')).toContain('A warning about this photo stands against everything on it');
+});
+
 it('stops grinding stones that got too small', () => {
   const small = { lengthMm: 9, widthMm: 8, areaMm2: 55, inspectedCm2: 0.7, flaws: pits(3) };
   expect(verdictOn(small, 'coarse').action).toBe('set-aside');

@@ -179,6 +179,8 @@ const aRecordOf = {
       name: aName,
       machine: orNull(anId),
       startedOn: aDay,
+      materials: fc.array(fc.constantFrom(...MATERIAL_NAMES), { maxLength: 3 }),
+      source: aName,
       isOver: fc.boolean(),
     },
     first,
@@ -242,6 +244,10 @@ const aRecordOf = {
     { ...kept, kind: aKind('decision'), batch, check: anId, stone: anId, action: anAction },
     first,
   ),
+  withdrawal: fields(
+    { ...kept, kind: aKind('withdrawal'), batch, of: anId, isWithdrawn: fc.boolean() },
+    first,
+  ),
   rig: fields({ ...kept, kind: aKind('rig'), name: aName, rig: aRig }, first),
 };
 
@@ -252,13 +258,13 @@ export const aJournal: fc.Arbitrary<JournalRecord[]> = fc
   .array(aRecord, { maxLength: 12 })
   .map((records) => mergeRecords(records, []));
 
-/** Pictures that begin as a JPEG does. */
-const aPicture = fc
-  .uint8Array({ maxLength: 60 })
-  .map(
-    (bytes) =>
-      new Blob([Uint8Array.of(0xff, 0xd8, 0xff), bytes as Uint8Array<ArrayBuffer>], { type: 'image/jpeg' }),
-  );
+/** Pictures that begin as a JPEG does, with no frame of any size in them. */
+const aPicture = fc.uint8Array({ maxLength: 60, max: 0xfe }).map(
+  (bytes) =>
+    new Blob([Uint8Array.of(0xff, 0xd8, 0xff, 0xe0), bytes as Uint8Array<ArrayBuffer>], {
+      type: 'image/jpeg',
+    }),
+);
 
 export const aPhoto: fc.Arbitrary<KeptPhoto> = whole({
   key: aPhotoKey,

@@ -1,4 +1,4 @@
-import type { AnalysisOptions, Stage } from '../../src/analysis/options';
+import type { AnalysisOptions, FoundStones, Stage } from '../../src/analysis/options';
 import type { PhotoReport } from '../../src/analysis/report';
 import type { Analyze } from '../../src/state/measureQueue';
 
@@ -11,7 +11,7 @@ export interface HeldCall {
   readonly lampMoved: Blob | null;
   readonly options: AnalysisOptions;
   readonly signal: AbortSignal;
-  readonly onProgress: (stage: Stage, share: number) => void;
+  readonly onProgress: (stage: Stage, share: number, found?: FoundStones) => void;
   readonly resolve: (report: PhotoReport) => void;
   readonly reject: (error: unknown) => void;
 }

@@ -92,9 +92,11 @@ export function inventedBatch(
       name: 'Brook pebbles',
       machine: null,
       startedOn: STARTED_ON,
+      materials: [],
+      source: '',
       isOver: false,
     },
-    ...{ runs: [], stones, checks: photos, identities, decisions: [] },
+    ...{ runs: [], stones, checks: photos, identities, decisions: [], withdrawals: [] },
   };
 }
 
@@ -106,7 +108,10 @@ export const recordsOf = ({
   checks,
   identities,
   decisions,
-}: BatchRecords): JournalRecord[] => [...[batch, ...runs, ...stones, ...checks, ...identities, ...decisions]];
+  withdrawals,
+}: BatchRecords): JournalRecord[] => [
+  ...[batch, ...runs, ...stones, ...checks, ...identities, ...decisions, ...withdrawals],
+];
 
 function checked(seen: SeenSo, place: number, step: Step, material: MaterialName | null): CheckedStone {
   const { lengthMm = 30, alpha } = seen;

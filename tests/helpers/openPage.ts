@@ -1,12 +1,10 @@
 import { type BrowserContextOptions, chromium, type Page } from 'playwright';
 import { CHROMIUM_SWITCHES, findChromium } from '../../.config/chromium.mjs';
+import { type Watched, watchPage } from './watchPage';
 
-export interface WatchedPage {
+export interface WatchedPage extends Pick<Watched, 'errors' | 'foreignRequests'> {
   readonly page: Page;
-  /** Errors on the console and those nobody caught, as they come. */
-  readonly errors: readonly string[];
-  /** Addresses asked for outside the page's own server, as they come. */
-  readonly foreignRequests: readonly string[];
+  /** @throws Error if the page asked anything of another server or tried what its policy forbids. */
   close(): Promise<void>;
 }
 
@@ -19,16 +17,11 @@ export async function openPage(url: string, options: BrowserContextOptions = {})
   });
   const context = await browser.newContext(options);
   const page = await context.newPage();
-  const errors: string[] = [];
-  const foreignRequests: string[] = [];
-  page.on('console', (message) => {
-    if (message.type() === 'error') errors.push(message.text());
-  });
-  page.on('pageerror', (error) => errors.push(error.message));
-  context.on('request', (request) => {
-    if (/^(https?|wss?):/.test(request.url()) && !request.url().startsWith(url))
-      foreignRequests.push(request.url());
-  });
+  const { errors, foreignRequests, expectWalled } = await watchPage(context, page, url);
+  const close = async () => {
+    await browser.close();
+    expectWalled();
+  };
   await page.goto(url);
-  return { page, errors, foreignRequests, close: () => browser.close() };
+  return { page, errors, foreignRequests, close };
 }

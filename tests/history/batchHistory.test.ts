@@ -59,3 +59,40 @@ it('keeps the last decision about a stone at a check', () => {
   expect(batchHistory({ ...records, decisions }).stones[0]!.checks[0]!.decision).toBe('advance');
   expect(batchHistory(records).stones[0]!.checks[0]!.decision).toBeNull();
 });
+
+const withdrawal = (of: string, isWithdrawn: boolean, id = '01BZ0000') =>
+  ({ kind: 'withdrawal', id, batch: '01B00000', of, isWithdrawn }) as const;
+
+it('leaves out what was withdrawn, until it is taken in again', () => {
+  const records = inventedBatch(weeksInCoarse([[{ pits: 4 }, {}], [{ pits: 2 }]]));
+  const [first, second] = records.checks;
+  const without = batchHistory({ ...records, withdrawals: [withdrawal(second!.id, true)] });
+  expect(without.checks.map(({ check }) => check.id)).toEqual([first!.id]);
+  expect(without.stones.map((one) => one.checks.length)).toEqual([1, 1]);
+  const back = [withdrawal(second!.id, true), withdrawal(second!.id, false, '01BZ0001')];
+  expect(batchHistory({ ...records, withdrawals: back })).toEqual(batchHistory(records));
+});
+
+it('leaves a withdrawn stone out, and keeps its checks for the others', () => {
+  const records = inventedBatch(weeksInCoarse([[{ pits: 4 }, {}]]));
+  const found = batchHistory({ ...records, withdrawals: [withdrawal(records.stones[0]!.id, true)] });
+  expect(found.stones.map(({ stone }) => stone.name)).toEqual(['2']);
+  expect(found.checks).toHaveLength(1);
+});
+
+it('loses no photo where sides are sides of sides, or of each other in a circle', () => {
+  const records = inventedBatch(weeksInCoarse([[{}], [{}], [{}], [{}]]));
+  const [a, b, c, d] = records.checks;
+  const photosWith = (faceOf: readonly (string | null)[]) => {
+    const checks = records.checks.map((photo, i) => ({ ...photo, faceOf: faceOf[i] ?? null }));
+    const history = batchHistory({ ...records, checks });
+    return history.checks.map(({ check, photos }) => [check.id, photos.map(({ id }) => id)]);
+  };
+  const ids = [a!.id, b!.id, c!.id, d!.id];
+  expect(photosWith([null, a!.id, b!.id, c!.id])).toEqual([[a!.id, ids]]);
+  expect(photosWith([b!.id, a!.id, a!.id, d!.id])).toEqual([
+    [a!.id, ids.slice(0, 3)],
+    [d!.id, [d!.id]],
+  ]);
+  expect(photosWith([d!.id, d!.id, b!.id, c!.id])).toEqual([[b!.id, ids]]);
+});

@@ -26,3 +26,8 @@ it('takes an impossible length for none', async () => {
 it('has none for bytes that are no picture', async () => {
   expect(await readFocalLength(new Uint8Array([1, 2, 3]))).toBeNull();
 });
+
+it.each(['png', 'webp', 'avif'] as const)('reads it in a copy of the photo as %s, too', async (format) => {
+  const copy = sharp(await jpegWith({ FocalLengthIn35mmFilm: '26' })).keepExif();
+  expect(await readFocalLength(new Uint8Array(await copy.toFormat(format).toBuffer()))).toBe(26);
+});

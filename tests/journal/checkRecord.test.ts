@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { gradeStone } from '../../src/grading/gradeStone';
 import { DEFAULT_LIMITS } from '../../src/grading/limits';
 import { checkRecord } from '../../src/journal/checkRecord';
-import { dayToday } from '../../src/ui/journal/dayToday';
+import { dayToday } from '../../src/state/dayToday';
 import { inventedReport } from '../helpers/inventedReport';
 
 it('keeps what was measured and said of each stone, and leaves out long lines', () => {

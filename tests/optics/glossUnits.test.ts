@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import curves from '../../src/optics/glossCurves.json';
 import { glossIntegral } from '../../src/optics/glossIntegral';
 import { glossUnits } from '../../src/optics/glossUnits';
+import { integratedCurves } from './integratedCurves';
 
 // Trial of this project with path-traced surfaces, n = 1.54, GGX with Smith shadowing; held to 1 gloss unit.
 it.each([
@@ -63,4 +65,8 @@ it('takes far less than a millisecond once warm', () => {
 it('refuses a negative roughness and an index below 1', () => {
   expect(() => glossUnits(-0.1, 1.54, 60)).toThrow('The roughness must be 0 or more, not -0.1.');
   expect(() => glossUnits(0.1, 0.5, 60)).toThrow('The refractive index must be 1 or more, not 0.5.');
+});
+
+it('interpolates curves that the integral gives to the last digit', () => {
+  expect(curves).toEqual(integratedCurves());
 });

@@ -4,7 +4,7 @@ import { ACTION_MARKS, ACTION_ORDER, CHALK, HALO } from '../../src/picture/actio
 import { contrastRatio } from '../helpers/contrastRatio';
 import { seenWithoutCones } from '../helpers/seenWithoutCones';
 
-const marks = Object.values(ACTION_MARKS);
+const marks = ACTION_ORDER.map((action) => ({ action, ...ACTION_MARKS[action] }));
 const pairs = marks.flatMap((one, index) => marks.slice(index + 1).map((other) => [one, other] as const));
 
 it('lists every action exactly once', () => {
@@ -36,7 +36,7 @@ it('keeps the colors apart for eyes without long or without middle wavelength co
       const apart = seenWithoutCones(one.color, kind).map(
         (v, i) => v - (seenWithoutCones(other.color, kind)[i] ?? 0),
       );
-      expect(Math.hypot(...apart), `${kind}: ${one.word} and ${other.word}`).toBeGreaterThan(23);
+      expect(Math.hypot(...apart), `${kind}: ${one.action} and ${other.action}`).toBeGreaterThan(23);
     }
   }
 });

@@ -3,7 +3,9 @@ import { expect, it } from 'vitest';
 import { warning, warningAt } from '../../src/image/notice';
 import { sortingPicture } from '../../src/picture/sortingPicture';
 import { warningLetters } from '../../src/picture/warningLetters';
-import { WARNING_WORDS } from '../../src/picture/warningWords';
+import { english } from '../../src/texts/english/english';
+import { german } from '../../src/texts/german/german';
+import { speak } from '../../src/texts/speech';
 import { inventedReport } from '../helpers/inventedReport';
 
 const place = { row: 640, column: 1500, radiusPx: 14 };
@@ -86,7 +88,14 @@ it('explains the letters below the legend of a picture that is saved', () => {
 });
 
 it('has words for all warnings, in characters for which strokes are drawn', () => {
-  const marked = Object.keys(WARNING_WORDS) as (keyof typeof WARNING_WORDS)[];
+  const { warningWords } = english.tray;
+  const marked = Object.keys(warningWords) as (keyof typeof warningWords)[];
   const all = { ...report, warnings: marked.map((code) => warningAt(code, { marks: [place] })) };
-  expect(sortingPicture(all, grades, { legend: true }).match(/data-warning=/g)).toHaveLength(marked.length);
+  const inEnglish = sortingPicture(all, grades, { legend: true });
+  expect(inEnglish.match(/data-warning=/g)).toHaveLength(marked.length);
+  speak({ language: 'de', texts: german });
+  const inGerman = sortingPicture(all, grades, { legend: true });
+  speak({ language: 'en', texts: english });
+  expect(inGerman.match(/data-warning=/g)).toHaveLength(marked.length);
+  expect(inGerman).not.toBe(inEnglish);
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { checkedPlanSettings, FIRST_PLAN_SETTINGS, type PlanSettings } from '../../src/recipes/planSettings';
-import { amountWords, lengthWords, weightWords } from '../../src/recipes/units';
+import { amountWords, weightWords } from '../../src/recipes/units';
 
 const KEPT: PlanSettings = {
   recipes: { M1: { fine: { tablespoons: { fine: 1.5, borax: 0 }, days: { from: 2, to: 3 }, note: 'slow' } } },
@@ -40,7 +40,7 @@ it('takes anything at all, and what it took once it takes again', () => {
   expect(checkedPlanSettings(null)).toBe(FIRST_PLAN_SETTINGS);
 });
 
-it('reads amounts, sizes and weights in the owner’s units', () => {
+it('reads amounts and weights in the owner’s units', () => {
   expect(amountWords('medium', 2, { amount: 'spoons' })).toEqual({
     first: '2 tablespoons',
     second: 'about 40 g',
@@ -50,10 +50,6 @@ it('reads amounts, sizes and weights in the owner’s units', () => {
     second: 'about 2 tablespoons',
   });
   expect(amountWords('medium', 0, { amount: 'spoons' }).first).toBe('nothing');
-  expect([lengthWords(31, { length: 'mm' }), lengthWords(25.4, { length: 'inch' })]).toEqual([
-    '31 mm',
-    '1 in',
-  ]);
   expect([weightWords(2.7, { weight: 'kg' }), weightWords(2.72155422, { weight: 'lb' })]).toEqual([
     '2.7 kg',
     '6 lb',

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { CAUTIONS } from '../../src/grading/cautions';
 import {
   CAUTION_AT,
   isWashedOut,
@@ -10,6 +9,7 @@ import {
   type WashOutEvent,
   washOutAfter,
 } from '../../src/recipes/washOut';
+import { texts } from '../../src/texts/speech';
 
 const BEGIN = { type: 'begin', batch: 'B1', from: 'coarse', to: 'medium' } as const;
 const after = (...events: WashOutEvent[]) => events.reduce<WashOut | null>(washOutAfter, null);
@@ -59,7 +59,8 @@ it('runs detergent for one to two hours', () => {
   expect(soapRun({ soapSinceMs: null }, 0)).toBeNull();
 });
 
-it('shows cautions that there are', () => {
-  const known = CAUTIONS.map(({ about }) => about);
-  expect(Object.values(CAUTION_AT).filter((about) => !known.includes(about))).toEqual([]);
+it('warns of the drain where slurry is poured, and of dust where mud dries', () => {
+  const { cautions } = texts().verdicts;
+  expect(cautions[CAUTION_AT.slurry!]).toMatch(/down a drain/);
+  expect(cautions[CAUTION_AT.mud!]).toMatch(/silica wet/);
 });

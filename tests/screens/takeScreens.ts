@@ -4,72 +4,15 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Page } from 'playwright';
 import sharp from 'sharp';
 import { openPage } from '../helpers/openPage';
+import { SCREENS } from '../helpers/screens';
 import { serveBuilt } from '../helpers/serveBuilt';
 
 const SIZES = [
   { name: 'phone', width: 390, height: 844 },
   { name: 'desktop', width: 1440, height: 900 },
 ] as const;
-
-/** How to get to each screen from the one before it. */
-const SCREENS: readonly { readonly name: string; readonly reach: (page: Page) => Promise<unknown> }[] = [
-  {
-    name: 'journal',
-    reach: async (page) => {
-      await page.getByRole('link', { name: 'Journal', exact: true }).click();
-      await page.locator('.batch').first().waitFor();
-    },
-  },
-  {
-    name: 'batch',
-    reach: async (page) => {
-      await page.locator('.batch').first().click();
-      await page.locator('.stone-row').first().waitFor();
-    },
-  },
-  {
-    name: 'stone',
-    reach: async (page) => {
-      await page.locator('.stone-row-name a').first().click();
-      await page.locator('.timeline-strip').first().waitFor();
-    },
-  },
-  { name: 'compare', reach: (page) => goTo(page, 'compare', '.compare') },
-  { name: 'plan', reach: (page) => goTo(page, 'plan', '.plan') },
-  { name: 'help', reach: (page) => goTo(page, 'help', '.help') },
-  {
-    name: 'tray',
-    reach: async (page) => {
-      await goTo(page, '', '.sorting-picture svg');
-      await page.locator('.token').first().waitFor();
-    },
-  },
-  {
-    name: 'stone-detail',
-    reach: async (page) => {
-      await page.locator('.token').first().click();
-      await page.locator('.detail').waitFor();
-    },
-  },
-  {
-    name: 'setup',
-    reach: async (page) => {
-      await page.getByRole('button', { name: 'Close', exact: true }).click();
-      await page.getByRole('button', { name: 'Setup' }).click();
-      await page.getByRole('dialog').waitFor();
-    },
-  },
-];
-
-async function goTo(page: Page, place: string, selector: string): Promise<void> {
-  await page.evaluate((hash) => {
-    location.hash = hash;
-  }, `/${place}`);
-  await page.locator(selector).first().waitFor({ timeout: 200_000 });
-}
 
 const [folder] = process.argv.slice(2);
 if (!folder) {

@@ -12,7 +12,7 @@ const FLAT = [14, 9, 7.4, 7, 7, 7].map((fractureMm) => [{ fractureMm }, {}]);
 function last() {
   const history = batchHistory(inventedBatch(weeksInCoarse(FLAT)));
   const { check } = history.checks.at(-1)!;
-  const kept = { batch: history.batch.id, photo: check.id, check: check.id };
+  const kept = { batch: history.batch.id, photo: check.id, check: check.id, fresh: [] };
   return { history, kept, stones: mindedVerdicts(kept, history, new Map()) };
 }
 
@@ -29,13 +29,13 @@ it('knows each stone of a kept photo, and minds its earlier checks', () => {
 it('minds only what came before the photo', () => {
   const { history } = last();
   const { check } = history.checks[0]!;
-  const kept = { batch: history.batch.id, photo: check.id, check: check.id };
+  const kept = { batch: history.batch.id, photo: check.id, check: check.id, fresh: [] };
   expect(mindedVerdicts(kept, history, new Map()).get(1)!.checkCount).toBe(1);
 });
 
 it('says nothing of a photo whose check is not there', () => {
   const { history } = last();
-  const elsewhere = { batch: history.batch.id, photo: '01Q', check: '01Q' };
+  const elsewhere = { batch: history.batch.id, photo: '01Q', check: '01Q', fresh: [] };
   expect(mindedVerdicts(elsewhere, history, new Map()).size).toBe(0);
 });
 

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Rig } from '../../src/analysis/report';
 import { Refusal } from '../../src/image/notice';
+import { troubleSentence } from '../../src/state/explainFailure';
 import { createPhotoStore } from '../../src/state/photoStore';
 import { heldAnalysis, settled } from '../helpers/heldAnalysis';
 import { inventedReport } from '../helpers/inventedReport';
@@ -46,6 +47,10 @@ it('shows how far the analysis is', () => {
   add('a');
   calls[0]?.onProgress('flaws', 0.25);
   expect(shown()?.progress).toEqual({ stage: 'flaws', share: 0.25 });
+  const found = { widthPx: 3, heightPx: 2, outlines: [] };
+  calls[0]?.onProgress('highlights', 0, found);
+  calls[0]?.onProgress('highlights', 0.5);
+  expect(shown()?.progress).toEqual({ stage: 'highlights', share: 0.5, found });
 });
 
 it('says why a photo was refused and goes on with the next', async () => {
@@ -56,9 +61,9 @@ it('says why a photo was refused and goes on with the next', async () => {
   expect(statuses()).toEqual(['refused', 'measuring']);
   expect(shown()).toMatchObject({
     code: 'no-stone',
-    sentence: new Refusal('no-stone').message,
     progress: null,
   });
+  expect(troubleSentence(shown()!)).toBe(new Refusal('no-stone').message);
 });
 
 it('says that measuring failed when the analysis breaks', async () => {
@@ -67,7 +72,7 @@ it('says that measuring failed when the analysis breaks', async () => {
   calls[0]?.reject(new Error('The worker is gone.'));
   await settled();
   expect(shown()).toMatchObject({ status: 'failed', code: null });
-  expect(shown()?.sentence).toContain('The worker is gone.');
+  expect(troubleSentence(shown()!)).toContain('The worker is gone.');
 });
 
 it('stops the photo under way on request and tells the analysis so', async () => {

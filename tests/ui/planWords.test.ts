@@ -2,16 +2,15 @@ import { expect, it } from 'vitest';
 import { filling } from '../../src/recipes/filling';
 import { usualRecipe } from '../../src/recipes/recipe';
 import { FIRST_UNITS } from '../../src/recipes/units';
+import { texts } from '../../src/texts/speech';
 import {
   dayWords,
-  enoughWords,
   fillWords,
   groupWords,
   inDaysWords,
   loadWords,
   spanWords,
   stockWords,
-  usedWords,
 } from '../../src/ui/plan/planWords';
 
 const POUNDS = { ...FIRST_UNITS, weight: 'lb' } as const;
@@ -57,16 +56,17 @@ it('says what is left of a grit', () => {
   expect(stockWords(343, FIRST_UNITS)).toBe('340 g left');
   expect(stockWords(1200, FIRST_UNITS)).toBe('1.2 kg left');
   expect(stockWords(340.2, POUNDS)).toBe('12 oz left');
-  expect([0, 1, 3].map((charges) => enoughWords(charges, 'Bowl'))).toEqual([
+  expect([0, 1, 3].map((charges) => texts().plan.enough(charges, 'Bowl'))).toEqual([
     'Not enough for one more charge in Bowl',
     'Enough for 1 more charge in Bowl',
     'Enough for 3 more charges in Bowl',
   ]);
-  expect([usedWords(0, 0), usedWords(1, 1), usedWords(4, 3), usedWords(2, 0)]).toEqual([
-    'nothing used since',
-    '1 charge since, by the recipe',
-    '4 charges since, 3 of them by the recipe',
-    '2 charges since',
+  const counted = (charges: number, assumed: number) => texts().plan.counted('Mar 10', charges, assumed);
+  expect([counted(0, 0), counted(1, 1), counted(4, 3), counted(2, 0)]).toEqual([
+    'Counted Mar 10, nothing used since',
+    'Counted Mar 10, 1 charge since, by the recipe',
+    'Counted Mar 10, 4 charges since, 3 of them by the recipe',
+    'Counted Mar 10, 2 charges since',
   ]);
 });
 

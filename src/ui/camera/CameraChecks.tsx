@@ -1,18 +1,7 @@
 import type { CheckState, FrameChecks } from '../../camera/frameChecks';
+import { useSpeech } from '../useSpeech';
 
-const NAMES: readonly (readonly [key: keyof FrameChecks, name: string])[] = [
-  ['ball', 'Ball'],
-  ['exposure', 'Light'],
-  ['focus', 'Focus'],
-  ['scale', 'Size'],
-];
-
-/** Read out with the name; the sign says the same to the eye. */
-const STATE_WORDS: Readonly<Record<CheckState, string>> = {
-  good: 'good',
-  bad: 'to better',
-  unknown: 'not known yet',
-};
+const ORDER: readonly (keyof FrameChecks)[] = ['ball', 'exposure', 'focus', 'scale'];
 
 /** Each sign has a shape of its own, so that none needs its color. */
 const SIGNS: Readonly<Record<CheckState, string>> = {
@@ -23,9 +12,10 @@ const SIGNS: Readonly<Record<CheckState, string>> = {
 
 /** Ball, light, focus and size: what is good already and what is not. */
 export function CameraChecks({ checks }: { checks: FrameChecks | null }) {
+  const words = useSpeech().texts.camera;
   return (
-    <ul className="camera-checks" aria-label="Checks of the picture">
-      {NAMES.map(([key, name]) => {
+    <ul className="camera-checks" aria-label={words.checks}>
+      {ORDER.map((key) => {
         const state = checks === null ? 'unknown' : checks[key];
         if (state === null) return null;
         return (
@@ -33,8 +23,8 @@ export function CameraChecks({ checks }: { checks: FrameChecks | null }) {
             <svg viewBox="0 0 22 22" aria-hidden="true" focusable="false">
               <path d={SIGNS[state]} />
             </svg>
-            {name}
-            <span className="camera-unseen">: {STATE_WORDS[state]}</span>
+            {words.checkNames[key]}
+            <span className="camera-unseen">: {words.checkStates[state]}</span>
           </li>
         );
       })}

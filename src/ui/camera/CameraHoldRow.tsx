@@ -1,10 +1,12 @@
 import { heldSentence, holdWishes } from '../../camera/cameraHold';
+import { useSpeech } from '../useSpeech';
 import { settingsOf } from './holdCamera';
 import type { LiveCamera } from './useCamera';
 import type { Hold } from './useHold';
 
 /** Says what is locked; locks it or lets it go; makes the picture darker or lighter where the camera can. */
 export function CameraHoldRow({ camera, hold }: { camera: LiveCamera; hold: Hold }) {
+  const words = useSpeech().texts.camera;
   const wished = holdWishes(camera.abilities, settingsOf(camera.track)).map(({ what }) => what);
   const isHeld = hold.held.length > 0;
   return (
@@ -12,8 +14,8 @@ export function CameraHoldRow({ camera, hold }: { camera: LiveCamera; hold: Hold
       <p data-held={isHeld}>{heldSentence(hold.held, wished)}</p>
       {(hold.darker !== null || hold.lighter !== null) && (
         <div className="camera-stops">
-          <StepButton word="Darker" run={hold.darker} />
-          <StepButton word="Lighter" run={hold.lighter} />
+          <StepButton word={words.darker} run={hold.darker} />
+          <StepButton word={words.lighter} run={hold.lighter} />
         </div>
       )}
       {wished.length > 0 && (
@@ -22,7 +24,7 @@ export function CameraHoldRow({ camera, hold }: { camera: LiveCamera; hold: Hold
           className="button button-quiet"
           onClick={() => void (isHeld ? hold.letGo() : hold.hold())}
         >
-          {isHeld ? 'Unlock' : 'Lock'}
+          {isHeld ? words.unlock : words.lock}
         </button>
       )}
     </div>

@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import type { Framing } from '../../camera/framing';
 import type { FramedStone, Preview } from '../../camera/preview';
+import { useSpeech } from '../useSpeech';
 
 const pathOf = (outline: readonly (readonly [number, number])[]) =>
   `M${outline.map(([row, column]) => `${(column + 0.5).toFixed(1)} ${(row + 0.5).toFixed(1)}`).join('L')}Z`;
@@ -11,13 +12,12 @@ export const CameraOverlay = memo(function CameraOverlay({
 }: {
   framing: Framing;
 }) {
+  const { camera } = useSpeech().texts;
   if (preview === null) return null;
   return (
     <>
       <Outlines preview={preview} stones={stones ?? []} />
-      {stones !== null && (
-        <p className="camera-count">{stones.length === 1 ? '1 stone' : `${stones.length} stones`}</p>
-      )}
+      {stones !== null && <p className="camera-count">{camera.stones(stones.length)}</p>}
     </>
   );
 });

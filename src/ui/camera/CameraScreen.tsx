@@ -1,5 +1,7 @@
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import type { Framing } from '../../camera/framing';
 import type { PreviewClient } from '../../camera/preview';
+import { useSpeech } from '../useSpeech';
 import { CameraChecks } from './CameraChecks';
 import { CameraHoldRow } from './CameraHoldRow';
 import { CameraOverlay } from './CameraOverlay';
@@ -10,9 +12,13 @@ import { useCamera } from './useCamera';
 import { type TrayKnowledge, useFraming } from './useFraming';
 import { useHold } from './useHold';
 
-interface Props extends TrayKnowledge {
+export interface CameraProps extends TrayKnowledge {
   /** Opens the worker that looks at frames; it is closed with the screen. */
   readonly openPreview: () => PreviewClient<ImageBitmap, Blob>;
+  /** What is shown of each frame in place of the four checks, and what is to do before the photo, null for nothing. */
+  readonly guide?:
+    | ((framing: Framing, shotPx: number) => { readonly facts: ReactNode; readonly toDo: string | null })
+    | undefined;
   /** Given the sharpest photo of a burst; the screen is then to be closed. */
   readonly onShot: (file: File) => void;
   readonly onClose: () => void;
@@ -21,20 +27,24 @@ interface Props extends TrayKnowledge {
 }
 
 /** The camera in the page: frames the tray, says what to do next, and takes the photo. */
-export function CameraScreen({ ballMm, rig, openPreview, onShot, onClose, onFallback }: Props) {
+export function CameraScreen(props: CameraProps) {
+  const { ballMm, rig, openPreview, guide, onShot, onClose, onFallback } = props;
+  const words = useSpeech().texts.camera;
   const video = useRef<HTMLVideoElement>(null);
   const { status, again } = useCamera(video);
   const camera = status.kind === 'live' ? status.camera : null;
   const client = useClient(openPreview);
   const [number, setNumber] = useState(0);
   const framing = useFraming(video, camera, client, { ballMm, rig }, number > 0);
-  const isReady = framing.advice === 'ready';
+  const guided = camera === null ? null : (guide?.(framing, camera.shutter.shotPx) ?? null);
+  const toDo = framing.advice === 'ready' && number === 0 ? (guided?.toDo ?? null) : null;
+  const isReady = framing.advice === 'ready' && toDo === null;
   const hold = useHold(camera, isReady && number === 0);
   const burst = useBurst(camera, client, { prepare: hold.hold, onNumber: setNumber, onShot });
   return (
     <CameraDialog onClose={onClose}>
       <div className="camera-stage" hidden={status.kind === 'trouble'}>
-        <video ref={video} muted playsInline aria-label="Live picture of the tray" />
+        <video ref={video} muted playsInline aria-label={words.live} />
         {camera !== null && <CameraOverlay framing={framing} />}
       </div>
       <div className="camera-panel">
@@ -45,16 +55,17 @@ export function CameraScreen({ ballMm, rig, openPreview, onShot, onClose, onFall
             </svg>
           )}
           <span>
-            {cameraSentence({
-              status,
-              advice: framing.advice,
-              number,
-              ...burst,
-              canDarken: hold.darker !== null,
-            })}
+            {toDo ??
+              cameraSentence({
+                status,
+                advice: framing.advice,
+                number,
+                ...burst,
+                canDarken: hold.darker !== null,
+              })}
           </span>
         </p>
-        {camera !== null && <CameraChecks checks={framing.checks} />}
+        {camera !== null && (guided?.facts ?? <CameraChecks checks={framing.checks} />)}
         {camera !== null && <CameraHoldRow camera={camera} hold={hold} />}
         <CameraWays
           hasTrouble={status.kind === 'trouble'}
@@ -71,6 +82,7 @@ export function CameraScreen({ ballMm, rig, openPreview, onShot, onClose, onFall
 
 /** The whole window over the page; Escape or its button closes it. */
 function CameraDialog({ onClose, children }: { onClose: () => void; children: ReactNode }) {
+  const words = useSpeech().texts.camera;
   const ref = useRef<HTMLDialogElement>(null);
   const titleId = useId();
   useEffect(() => {
@@ -88,9 +100,9 @@ function CameraDialog({ onClose, children }: { onClose: () => void; children: Re
       onKeyDown={(event) => event.stopPropagation()}
     >
       <header className="camera-head">
-        <h2 id={titleId}>Camera</h2>
+        <h2 id={titleId}>{words.title}</h2>
         <button type="button" className="button button-quiet" onClick={() => ref.current?.close()}>
-          Close
+          {words.close}
         </button>
       </header>
       {children}

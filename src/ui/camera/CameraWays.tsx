@@ -1,3 +1,4 @@
+import { useSpeech } from '../useSpeech';
 import { BURST } from './takeBurst';
 
 interface Props {
@@ -12,11 +13,12 @@ interface Props {
 
 /** The shutter, or after trouble a new attempt; and the device's own camera. */
 export function CameraWays({ hasTrouble, isBusy, number, onShoot, onAgain, onFallback }: Props) {
+  const words = useSpeech().texts.camera;
   return (
     <div className="camera-ways">
       {hasTrouble ? (
         <button type="button" className="button" onClick={onAgain}>
-          Try again
+          {words.again}
         </button>
       ) : (
         <button
@@ -25,7 +27,7 @@ export function CameraWays({ hasTrouble, isBusy, number, onShoot, onAgain, onFal
           aria-disabled={isBusy}
           onClick={onShoot}
         >
-          {number > 0 ? `Photo ${number} of ${BURST} …` : 'Take the photo'}
+          {number > 0 ? words.taking(number, BURST) : words.take}
         </button>
       )}
       <button
@@ -33,7 +35,7 @@ export function CameraWays({ hasTrouble, isBusy, number, onShoot, onAgain, onFal
         className={hasTrouble ? 'button button-strong' : 'button button-quiet'}
         onClick={onFallback}
       >
-        Use the device’s own camera
+        {words.ownCamera}
       </button>
     </div>
   );

@@ -1,5 +1,5 @@
-import { CAMERA_TROUBLES } from '../../camera/cameraTrouble';
-import { ADVICE, type AdviceCode } from '../../camera/frameAdvice';
+import type { AdviceCode } from '../../camera/frameAdvice';
+import { texts } from '../../texts/speech';
 import type { CameraStatus } from './useCamera';
 
 interface Known {
@@ -15,11 +15,12 @@ interface Known {
 
 /** The one sentence shown and read out. */
 export function cameraSentence({ status, advice, number, hasFailed, canDarken }: Known): string {
-  if (status.kind === 'trouble') return CAMERA_TROUBLES[status.trouble];
-  if (status.kind === 'opening') return 'Starting the camera …';
-  if (number > 0) return 'Hold still: the sharpest of several photos is kept.';
-  if (hasFailed) return 'The photo could not be taken: try again.';
-  const way = canDarken ? 'Press “Darker”.' : 'Use the device’s own camera and set it darker.';
+  const words = texts().camera;
+  if (status.kind === 'trouble') return words.troubles[status.trouble];
+  if (status.kind === 'opening') return words.starting;
+  if (number > 0) return words.holdStill;
+  if (hasFailed) return words.failed;
+  const way = canDarken ? words.pressDarker : words.setDarker;
   const isBright = advice === 'too-bright' || advice === 'picture-too-bright';
-  return isBright ? `${ADVICE[advice]} ${way}` : ADVICE[advice];
+  return isBright ? `${words.advice[advice]} ${way}` : words.advice[advice];
 }

@@ -1,22 +1,24 @@
+import { Rich } from '../parts/Rich';
 import { useSettings } from '../stores';
+import { useSpeech } from '../useSpeech';
 
 /** The cautions in short, until they have been read once. */
 export function FirstVisit({ onRead }: { onRead: () => void }) {
   const seen = useSettings((state) => state.cautionsSeen);
   const change = useSettings((state) => state.change);
+  const words = useSpeech().texts.verdicts;
   if (seen) return null;
   return (
-    <aside className="first-visit" aria-label="Safety in short">
+    <aside className="first-visit" aria-label={words.safetyInShort}>
       <p>
-        <strong>Before you start:</strong> no slurry down a drain, keep silica wet, protect eyes and lungs,
-        and know your stone: some are hazardous.
+        <Rich text={words.beforeYouStart} />
       </p>
       <div className="first-visit-ways">
         <button type="button" className="button button-quiet" onClick={onRead}>
-          Read why
+          {words.readWhy}
         </button>
         <button type="button" className="button" onClick={() => change({ cautionsSeen: true })}>
-          Understood
+          {words.understood}
         </button>
       </div>
     </aside>

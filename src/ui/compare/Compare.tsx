@@ -2,6 +2,7 @@ import { useCallback, useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { StoneDigest } from '../../history/batchDigest';
 import { useJournal } from '../stores';
+import { useSpeech } from '../useSpeech';
 import { type ComparePlace, CompareScreen } from './CompareScreen';
 import { DigestPicture } from './DigestPicture';
 
@@ -14,6 +15,7 @@ const leave = (place: ComparePlace) => {
 /** The journal's stones compared. */
 export function Compare() {
   const batches = useJournal((state) => state.batches);
+  const words = useSpeech().texts.page;
   const [, go] = useLocation();
   const stones = useMemo(() => batches.flatMap((batch) => batch.stones), [batches]);
   const names = useMemo(() => new Map(batches.map(({ batch, name }) => [batch, name])), [batches]);
@@ -22,7 +24,7 @@ export function Compare() {
   return (
     <div className="compare-page">
       <p>
-        <Link href="/journal">‹ Journal</Link>
+        <Link href="/journal">‹ {words.journal}</Link>
       </p>
       <CompareScreen
         stones={stones}

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { COMPARE_BY, COMPARE_WHAT, type CompareBy, type CompareWhat } from '../../compare/compareBy';
-import { BY_TERMS, WHAT_TERMS } from './compareTerms';
+import { texts } from '../../texts/speech';
 
 interface Props {
   readonly by: CompareBy;
@@ -11,10 +11,17 @@ interface Props {
 
 /** What to compare, and what to put stones together by. */
 export function CompareChoices({ by, what, onBy, onWhat }: Props) {
+  const words = texts().compare;
   return (
     <div className="compare-choices">
-      <Choice legend="Compare" all={COMPARE_WHAT} terms={WHAT_TERMS} chosen={what} onChoose={onWhat} />
-      <Choice legend="of stones of one" all={COMPARE_BY} terms={BY_TERMS} chosen={by} onChoose={onBy} />
+      <Choice
+        legend={words.chooseWhat}
+        all={COMPARE_WHAT}
+        terms={words.what}
+        chosen={what}
+        onChoose={onWhat}
+      />
+      <Choice legend={words.chooseBy} all={COMPARE_BY} terms={words.by} chosen={by} onChoose={onBy} />
     </div>
   );
 }

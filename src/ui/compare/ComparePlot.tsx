@@ -1,6 +1,7 @@
 import { useMemo, useRef, useState } from 'react';
 import type { CompareBy, CompareWhat } from '../../compare/compareBy';
 import type { GroupSummary } from '../../compare/groupSummary';
+import { texts } from '../../texts/speech';
 import { GroupRow } from './GroupRow';
 import { PlotScale } from './PlotScale';
 import { plotAxis } from './plotAxis';
@@ -22,6 +23,7 @@ const SHOWN = 40;
 
 /** A row for each group, under one scale; groups with too few stones by themselves at the end. */
 export function ComparePlot({ groups, what, openKey, ...rest }: Props) {
+  const words = texts().compare;
   const scale = useRef<HTMLDivElement>(null);
   const width = useWidth(scale);
   const axis = useMemo(() => plotAxis(groups, what, width), [groups, what, width]);
@@ -53,7 +55,7 @@ export function ComparePlot({ groups, what, openKey, ...rest }: Props) {
           <ul>{some.filter(({ isFew }) => !isFew).map(row)}</ul>
           {few.length > 0 && (
             <>
-              <h3 className="compare-few">Too few stones to compare yet</h3>
+              <h3 className="compare-few">{words.fewTitle}</h3>
               <ul>{few.map(row)}</ul>
             </>
           )}
@@ -61,7 +63,7 @@ export function ComparePlot({ groups, what, openKey, ...rest }: Props) {
       )}
       {groups.length > shown && (
         <button type="button" className="button" onClick={() => setShown(shown + SHOWN)}>
-          Show {Math.min(SHOWN, groups.length - shown)} more of {groups.length}
+          {words.showMore(Math.min(SHOWN, groups.length - shown), groups.length)}
         </button>
       )}
     </div>

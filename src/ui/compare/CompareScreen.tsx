@@ -5,11 +5,12 @@ import { groupSentence } from '../../compare/groupWords';
 import { standings } from '../../compare/standings';
 import { standingWords } from '../../compare/standingWords';
 import type { StoneDigest } from '../../history/batchDigest';
+import { texts } from '../../texts/speech';
+import { useSpeech } from '../useSpeech';
 import { CompareChoices } from './CompareChoices';
 import { CompareEmpty } from './CompareEmpty';
 import { ComparePlot } from './ComparePlot';
 import { CompareTable } from './CompareTable';
-import { READING_TERMS } from './compareTerms';
 import { FavoriteStrip } from './FavoriteStrip';
 import type { OpenStone } from './stoneLinks';
 
@@ -37,7 +38,12 @@ const START: ComparePlace = { by: 'material', what: 'gloss', open: null };
 export function CompareScreen({ stones, batchNames, onStone, picture, place = START, onPlace }: Props) {
   const [here, setHere] = useState(place);
   const { by, what, open } = here;
-  const compared = useMemo(() => compareGroups(stones, by, what, batchNames), [stones, by, what, batchNames]);
+  const speech = useSpeech();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: groups are called by names of the language spoken
+  const compared = useMemo(
+    () => compareGroups(stones, by, what, batchNames),
+    [stones, by, what, batchNames, speech],
+  );
   const change = useCallback(
     (next: ComparePlace) => {
       setHere(next);
@@ -51,7 +57,7 @@ export function CompareScreen({ stones, batchNames, onStone, picture, place = ST
   );
   return (
     <section className="journal compare" aria-labelledby="compare-title">
-      <h2 id="compare-title">Compare</h2>
+      <h2 id="compare-title">{speech.texts.compare.title}</h2>
       {stones.length === 0 ? (
         <CompareEmpty what={null} />
       ) : (
@@ -88,6 +94,7 @@ interface ComparedProps {
 function Compared({ compared, ...plot }: ComparedProps) {
   const { groups, without } = compared;
   const { by, what } = plot;
+  const words = texts().compare;
   if (groups.length === 0) return <CompareEmpty what={what} />;
   return (
     <>
@@ -96,8 +103,8 @@ function Compared({ compared, ...plot }: ComparedProps) {
       </p>
       <ComparePlot key={`${by} ${what}`} groups={groups} {...plot} />
       <p className="fine">
-        {READING_TERMS[what]}
-        {without > 0 && ` ${without === 1 ? '1 stone has' : `${without} stones have`} no such figure yet.`}
+        {words.reading[what]}
+        {without > 0 && ` ${words.withoutFigure(without)}`}
       </p>
       <CompareTable groups={groups} by={by} what={what} />
     </>
@@ -108,7 +115,7 @@ function Compared({ compared, ...plot }: ComparedProps) {
 function saidOfBest({ groups }: ComparedGroups, by: CompareBy, what: CompareWhat): string {
   const best = groups[0];
   if (best === undefined || best.isFew) {
-    return 'No group has five stones yet that tell this, so nothing is compared; the dots show what there is.';
+    return texts().compare.noGroupYet;
   }
   return [groupSentence(best, by, what), ...standingWords(standings(best, groups, what), by, what)].join(' ');
 }

@@ -3,7 +3,7 @@ import type { CompareBy, CompareWhat } from '../../compare/compareBy';
 import { countWords, groupName } from '../../compare/compareWords';
 import type { GroupSummary } from '../../compare/groupSummary';
 import { groupWords, middleWords, sureWords } from '../../compare/groupWords';
-import { AXIS_TERMS } from './compareTerms';
+import { texts } from '../../texts/speech';
 
 interface Props {
   readonly groups: readonly GroupSummary[];
@@ -13,13 +13,14 @@ interface Props {
 
 /** The same figures as a table; made once it is opened. */
 export function CompareTable({ groups, by, what }: Props) {
+  const words = texts().compare;
   const [open, setOpen] = useState(false);
   return (
     <details className="shine compare-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>The same as a table</summary>
+      <summary>{words.asTable}</summary>
       {open && (
         <table>
-          <caption className="fine">{AXIS_TERMS[what]}; the best first.</caption>
+          <caption className="fine">{words.tableCaption(words.axis[what])}</caption>
           <tbody>
             {groups.map((group) => (
               <tr key={group.key}>

@@ -1,9 +1,9 @@
 import { type ReactNode, useMemo, useState } from 'react';
-import { nameInside } from '../../compare/compareWords';
 import type { StoneDigest } from '../../history/batchDigest';
+import { texts } from '../../texts/speech';
 import { stoneTitle } from '../parts/stoneTitle';
 import type { OpenStone } from './stoneLinks';
-import { favoriteLines } from './stoneWords';
+import { favoriteLines, materialWords } from './stoneWords';
 
 interface Props {
   readonly stones: readonly StoneDigest[];
@@ -17,11 +17,12 @@ const SHOWN = 12;
 /** The owner's favorites side by side, those with the most shine first. */
 export function FavoriteStrip({ stones, batchNames, picture, onStone }: Props) {
   const favorites = useMemo(() => favoritesOf(stones), [stones]);
+  const words = texts().compare;
   const [isWhole, setWhole] = useState(false);
   if (favorites.length === 0) return null;
   return (
     <section aria-labelledby="favorites-title">
-      <h3 id="favorites-title">Favorites</h3>
+      <h3 id="favorites-title">{words.favorites}</h3>
       <ul className="favorites">
         {favorites.slice(0, isWhole ? favorites.length : SHOWN).map((stone) => (
           <li key={`${stone.batch} ${stone.stone}`}>
@@ -30,7 +31,7 @@ export function FavoriteStrip({ stones, batchNames, picture, onStone }: Props) {
               <strong>{stoneTitle(stone.name)}</strong>
               <span className="favorite-lines">
                 <span>{batchNames.get(stone.batch)}</span>
-                <span>{nameInside(stone.material ?? '', 'material')}</span>
+                <span>{materialWords(stone)}</span>
                 {favoriteLines(stone).map((line) => (
                   <span key={line}>{line}</span>
                 ))}
@@ -41,7 +42,7 @@ export function FavoriteStrip({ stones, batchNames, picture, onStone }: Props) {
       </ul>
       {favorites.length > SHOWN && (
         <button type="button" className="button button-quiet" onClick={() => setWhole(!isWhole)}>
-          {isWhole ? 'Show fewer' : `Show all ${favorites.length} favorites`}
+          {isWhole ? words.showFewer : words.showAllFavorites(favorites.length)}
         </button>
       )}
     </section>

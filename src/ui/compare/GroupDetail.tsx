@@ -6,6 +6,8 @@ import type { GroupSummary } from '../../compare/groupSummary';
 import { sureWords } from '../../compare/groupWords';
 import { standings } from '../../compare/standings';
 import { standingWords } from '../../compare/standingWords';
+import { ownWords } from '../../texts/ownWords';
+import { texts } from '../../texts/speech';
 import { stoneTitle } from '../parts/stoneTitle';
 import type { OpenStone } from './stoneLinks';
 import { stoneWords } from './stoneWords';
@@ -25,6 +27,7 @@ const LISTED = 60;
 
 /** What can be said of a group, and each of its stones, the best first. */
 export function GroupDetail({ id, group, groups, by, what, batchNames, onStone }: Props) {
+  const words = texts().compare;
   const [listed, setListed] = useState(LISTED);
   const figures = moreIsBetter(what) ? [...group.figures].reverse() : group.figures;
   const more = figures.length - listed;
@@ -42,9 +45,7 @@ export function GroupDetail({ id, group, groups, by, what, batchNames, onStone }
               onClick={() => onStone(figure.stone.batch, figure.stone.stone)}
             >
               <strong>{stoneTitle(figure.stone.name)}</strong>
-              {by !== 'batch' && (
-                <span> of {batchNames.get(figure.stone.batch) ?? 'a batch without a name'}</span>
-              )}
+              {by !== 'batch' && <span> {batchWords(batchNames.get(figure.stone.batch))}</span>}
               <span className="compare-stone-words">{stoneWords(figure, what)}</span>
             </button>
           </li>
@@ -52,11 +53,16 @@ export function GroupDetail({ id, group, groups, by, what, batchNames, onStone }
       </ul>
       {more > 0 && (
         <button type="button" className="button" onClick={() => setListed(listed + LISTED)}>
-          Show {Math.min(more, LISTED)} more of {figures.length}
+          {words.showMore(Math.min(more, LISTED), figures.length)}
         </button>
       )}
     </div>
   );
+}
+
+function batchWords(name: string | undefined): string {
+  const { ofBatch, ofUnnamedBatch } = texts().compare;
+  return name === undefined ? ofUnnamedBatch : ofBatch(ownWords(name));
 }
 
 function saidOf(
@@ -65,12 +71,10 @@ function saidOf(
   by: CompareBy,
   what: CompareWhat,
 ): string[] {
-  if (group.isFew) return ['Five stones are needed before anything is claimed of a group.'];
+  const words = texts().compare;
+  if (group.isFew) return [words.fiveOfAGroup];
   const sure = sureWords(group, what);
   const against = standingWords(standings(group, groups, what), by, what);
-  const oneBatch =
-    by !== 'batch' && group.batches === 1
-      ? [`All of one batch: what sets ${nameInside(group.name, by)} apart may be the batch.`]
-      : [];
+  const oneBatch = by !== 'batch' && group.batches === 1 ? [words.oneBatch(nameInside(group.name, by))] : [];
   return [...(sure === null || what === 'finished' ? [] : [sure]), ...against, ...oneBatch];
 }

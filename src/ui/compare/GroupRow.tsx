@@ -3,6 +3,7 @@ import type { CompareBy, CompareWhat } from '../../compare/compareBy';
 import { countWords, groupName } from '../../compare/compareWords';
 import type { GroupSummary } from '../../compare/groupSummary';
 import { groupWords } from '../../compare/groupWords';
+import { useSpeech } from '../useSpeech';
 import { GroupDetail } from './GroupDetail';
 import { GroupDots } from './GroupDots';
 import type { PlotAxis } from './plotAxis';
@@ -22,6 +23,7 @@ interface Props {
 
 /** A group: its name, its stones as dots, its figures in words. Opens the list of its stones. */
 export const GroupRow = memo(function GroupRow(props: Props) {
+  useSpeech();
   const { group, by, what, axis, isOpen, onToggle } = props;
   const id = useId();
   return (

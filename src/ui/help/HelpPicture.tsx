@@ -1,8 +1,10 @@
-import { type ReactNode, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { FlawReport } from '../../analysis/report';
 import { flawMarks } from '../../picture/flawMarks';
+import { Rich } from '../parts/Rich';
 import { StrokeSvg } from '../parts/StrokeSvg';
 import pictures from './pictures.json';
+import { useHelpTexts } from './useHelpTexts';
 
 export type HelpPictureName = keyof typeof pictures;
 
@@ -17,16 +19,14 @@ const addresses: Readonly<Record<string, string>> = import.meta.glob('../../../s
 
 interface Props {
   readonly name: HelpPictureName;
-  /** What is to be seen, for those who cannot see it. */
-  readonly alt: string;
   /** True to mark its flaws as in the program. */
   readonly isMarked?: boolean;
-  /** The caption. */
-  readonly children: ReactNode;
+  readonly caption: string;
 }
 
 /** One of our own rendered pictures, cut out by sample-images/help/crop.py, with a caption. */
-export function HelpPicture({ name, alt, isMarked = false, children }: Props) {
+export function HelpPicture({ name, isMarked = false, caption }: Props) {
+  const { alts } = useHelpTexts();
   const { marks, mmPerPx } = pictures[name];
   const drawn = useMemo(
     () => (isMarked ? flawMarks(marksOf(marks), mmPerPx, 1.2, null) : ''),
@@ -37,14 +37,16 @@ export function HelpPicture({ name, alt, isMarked = false, children }: Props) {
       <div>
         <img
           src={addresses[`../../../sample-images/help/${name}.webp`]}
-          alt={alt}
+          alt={alts[name]}
           width={PICTURE_PX}
           height={PICTURE_PX}
           loading="lazy"
         />
         {isMarked && <StrokeSvg svg={drawn} viewBox={`0 0 ${PICTURE_PX} ${PICTURE_PX}`} />}
       </div>
-      <figcaption>{children}</figcaption>
+      <figcaption>
+        <Rich text={caption} />
+      </figcaption>
     </figure>
   );
 }

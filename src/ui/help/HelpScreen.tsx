@@ -8,6 +8,7 @@ import { PatternHelp } from './PatternHelp';
 import { QuestionsHelp } from './QuestionsHelp';
 import { SetupHelp } from './SetupHelp';
 import { TrustHelp } from './TrustHelp';
+import { useHelpTexts } from './useHelpTexts';
 import { VerdictsHelp } from './VerdictsHelp';
 
 interface Props {
@@ -17,6 +18,7 @@ interface Props {
 
 /** Everything explained, with our own pictures. */
 export function HelpScreen({ section }: Props) {
+  const { page, sections } = useHelpTexts();
   const ref = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!isHelpSection(section)) return;
@@ -28,15 +30,15 @@ export function HelpScreen({ section }: Props) {
   return (
     <div className="journal help" ref={ref}>
       <header className="help-head">
-        <h2>Help</h2>
-        <p>All of it is on this device. Every picture was rendered by us, so what is on it is known.</p>
+        <h2>{page.title}</h2>
+        <p>{page.about}</p>
       </header>
-      <nav className="help-contents" aria-label="On this page">
+      <nav className="help-contents" aria-label={page.contents}>
         <ol>
-          {HELP_SECTIONS.map(({ id, title, level }) => (
+          {HELP_SECTIONS.map(({ id, level }) => (
             <li key={id} data-level={level}>
               <Link href={`/help/${id}`} aria-current={id === section ? 'location' : undefined}>
-                {title}
+                {sections[id]}
               </Link>
             </li>
           ))}

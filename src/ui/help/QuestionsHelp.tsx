@@ -1,108 +1,25 @@
-import type { ReactNode } from 'react';
-import { Link } from 'wouter';
+import type { HelpTexts } from '../../texts/texts';
+import { Rich } from '../parts/Rich';
 import { HelpHeading } from './HelpHeading';
+import { useHelpTexts } from './useHelpTexts';
 
-interface Question {
-  readonly id: string;
-  readonly asked: string;
-  readonly answer: ReactNode;
-}
-
-const QUESTIONS: readonly Question[] = [
-  {
-    id: 'look-closer',
-    asked: 'Why does it say look closer?',
-    answer: (
-      <>
-        The photo cannot decide. A mark is too faint to be sure of, the gloss interval lies across a limit,
-        the edge of the photo cuts the stone off, or too little of it was seen. The reason says which. Take it
-        in your hand: a loupe and a thumb-nail decide in seconds.
-      </>
-    ),
-  },
-  {
-    id: 'no-gloss',
-    asked: 'Why is there no gloss number?',
-    answer: (
-      <>
-        The photo did not carry one. The stone may be so matte, or so busy, that the lamp’s image drowns in
-        its pattern; then it says what it has at most. Or lamp and camera are not where they were, or a second
-        light shone on it. An invented number would look as sure as a real one.
-      </>
-    ),
-  },
-  {
-    id: 'not-twice',
-    asked: 'Why is it not twice the same?',
-    answer: (
-      <>
-        Another side is up, or the lamp’s image falls on another spot. The same stone turned about spreads by
-        about four gloss units. Compare the intervals, not the numbers. If all stones changed alike, lamp or
-        camera did: see <Link href="/help/setup">Setting up</Link>.
-      </>
-    ),
-  },
-  {
-    id: 'wet',
-    asked: 'Why does it say my stone is wet?',
-    answer: <>It shines more than its step can make it. Dry it. If it was dry, check the step you chose.</>,
-  },
-  {
-    id: 'sent-back',
-    asked: 'Why was a good stone sent back?',
-    answer: (
-      <>
-        Look at the marks first: it may have taken pattern for pits. If the marks are right, it was over one
-        of your limits. Set them to your taste under <em>Setup</em>. You decide, not the program.
-      </>
-    ),
-  },
-  {
-    id: 'satin',
-    asked: 'It stays satin. Is it me or the stone?',
-    answer: (
-      <>
-        Compare it with its ceiling, and with others of its kind. If one more polish brings nothing, and many
-        pieces of its kind stop there, call it finished.
-      </>
-    ),
-  },
-  {
-    id: 'one-of-two',
-    asked: 'Two stones were taken for one.',
-    answer: <>They touch. Lay them a finger apart and take the photo again.</>,
-  },
-  {
-    id: 'no-ball',
-    asked: 'Can I do without the ball?',
-    answer: (
-      <>
-        Yes, once lamp and camera are remembered and stay where they are. With the ball it is safer: it
-        notices changes that nothing else in the photo shows.
-      </>
-    ),
-  },
-  {
-    id: 'network',
-    asked: 'Does it need a network? Where do my photos go?',
-    answer: (
-      <>
-        Nowhere. All of it is done on this device. Save the journal now and then: this browser is the only
-        place it is in.
-      </>
-    ),
-  },
+const ORDER: readonly (keyof HelpTexts['questions'])[] = [
+  ...(['look-closer', 'no-gloss', 'not-twice', 'wet', 'sent-back', 'satin'] as const),
+  ...(['one-of-two', 'no-ball', 'network'] as const),
 ];
 
 /** Questions that come up at the bench. */
 export function QuestionsHelp() {
+  const { questions } = useHelpTexts();
   return (
     <section aria-labelledby="help-questions">
       <HelpHeading id="questions" />
-      {QUESTIONS.map(({ id, asked, answer }) => (
+      {ORDER.map((id) => (
         <div key={id} className="help-question">
-          <h4>{asked}</h4>
-          <p>{answer}</p>
+          <h4>{questions[id].asked}</h4>
+          <p>
+            <Rich text={questions[id].answer} />
+          </p>
         </div>
       ))}
     </section>

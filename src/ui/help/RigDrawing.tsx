@@ -1,12 +1,10 @@
+import { useSpeech } from '../useSpeech';
+
 /** Camera, lamp, ball and stones from the side. */
 export function RigDrawing() {
+  const { rigDrawing: words } = useSpeech().texts.camera;
   return (
-    <svg
-      className="help-rig"
-      viewBox="0 0 360 250"
-      role="img"
-      aria-label="From the side: the camera straight above the tray, the lamp 25 to 45 degrees to its side, the dark ball among the stones."
-    >
+    <svg className="help-rig" viewBox="0 0 360 250" role="img" aria-label={words.alt}>
       <path className="rig-axis" d="M150 62V205" />
       <path className="rig-ray" d="M262 72L156 202" />
       <path className="rig-turn" d="M150 120A86 86 0 0 1 205 139" />
@@ -19,16 +17,16 @@ export function RigDrawing() {
       <circle className="rig-ball" cx="150" cy="208" r="14" />
       <circle className="rig-glint" cx="155" cy="201" r="3" />
       <text x="116" y="42" textAnchor="end">
-        camera
+        {words.camera}
       </text>
       <text x="296" y="62">
-        lamp
+        {words.lamp}
       </text>
       <text x="164" y="112">
         25–45°
       </text>
       <text x="150" y="243" textAnchor="middle">
-        ball among dry stones
+        {words.stones}
       </text>
     </svg>
   );

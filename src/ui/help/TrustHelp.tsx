@@ -1,34 +1,32 @@
+import { Rich } from '../parts/Rich';
 import { HelpHeading } from './HelpHeading';
 import { NOT_REACHED, REACHED, type TrustFigure } from './trustFigures';
+import { useHelpTexts } from './useHelpTexts';
 
 /** What it misses and what it can be trusted with, the worst first. */
 export function TrustHelp() {
+  const { trust } = useHelpTexts();
   return (
     <section aria-labelledby="help-trust">
       <HelpHeading id="trust" />
       <p>
-        <strong>
-          Look at the marked picture before you act on it, and trust your thumb-nail over the program.
-        </strong>{' '}
-        Nearly all figures here come from rendered trays, where the truth is known. Real photos are harder.
+        <Rich text={trust.intro} />
       </p>
-      <h4>What it does not reach</h4>
+      <h4>{trust.missed}</h4>
       <Figures of={NOT_REACHED} />
-      <h4>What it does well</h4>
+      <h4>{trust.reached}</h4>
       <Figures of={REACHED} />
-      <p>
-        It sees only what faces the camera. Turn the stones over and photograph them again: both sides add up.
-        It is a help for sorting, no gem report and no word on safety.
-      </p>
+      <p>{trust.outro}</p>
     </section>
   );
 }
 
 function Figures({ of }: { of: readonly TrustFigure[] }) {
+  const texts = useHelpTexts();
   return (
     <ul className="help-list">
-      {of.map(({ said }) => (
-        <li key={said}>{said}</li>
+      {of.map(({ row, said }) => (
+        <li key={row}>{said(texts)}</li>
       ))}
     </ul>
   );

@@ -1,20 +1,22 @@
-/** Sections of the help page in their order; `/help/pits` leads to the one with the id `pits`. */
-export const HELP_SECTIONS = [
-  { id: 'flaws', title: 'Pits, fractures, chips, scratches', level: 3 },
-  { id: 'pits', title: 'Pits', level: 4 },
-  { id: 'fractures', title: 'Fractures', level: 4 },
-  { id: 'chips', title: 'Chips', level: 4 },
-  { id: 'scratches', title: 'Scratches', level: 4 },
-  { id: 'pattern', title: 'Pattern that is no flaw', level: 3 },
-  { id: 'finishes', title: 'Matte to mirror: the five finishes', level: 3 },
-  { id: 'verdicts', title: 'What the verdicts mean', level: 3 },
-  { id: 'numbers', title: 'How the numbers come about', level: 3 },
-  { id: 'trust', title: 'How far to trust them', level: 3 },
-  { id: 'setup', title: 'Setting up lamp and ball', level: 3 },
-  { id: 'questions', title: 'Questions', level: 3 },
-] as const;
+import type { HelpTexts } from '../../texts/texts';
 
-export type HelpSectionId = (typeof HELP_SECTIONS)[number]['id'];
+export type HelpSectionId = keyof HelpTexts['sections'];
+
+/** Sections of the help page in their order; `/help/pits` leads to the one with the id `pits`. */
+export const HELP_SECTIONS: readonly { readonly id: HelpSectionId; readonly level: 3 | 4 }[] = [
+  { id: 'flaws', level: 3 },
+  { id: 'pits', level: 4 },
+  { id: 'fractures', level: 4 },
+  { id: 'chips', level: 4 },
+  { id: 'scratches', level: 4 },
+  { id: 'pattern', level: 3 },
+  { id: 'finishes', level: 3 },
+  { id: 'verdicts', level: 3 },
+  { id: 'numbers', level: 3 },
+  { id: 'trust', level: 3 },
+  { id: 'setup', level: 3 },
+  { id: 'questions', level: 3 },
+];
 
 /** Id of a section's heading in the page. */
 export const headingId = (id: HelpSectionId) => `help-${id}`;

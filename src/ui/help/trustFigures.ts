@@ -1,6 +1,9 @@
+import { lengthWords } from '../../texts/measures';
+import type { HelpTexts } from '../../texts/texts';
+
 /** A figure as the help page says it, and where DEVELOPERS.md has it. */
 export interface TrustFigure {
-  readonly said: string;
+  readonly said: (texts: HelpTexts) => string;
   /** How the table's row there begins. */
   readonly row: string;
   /** What must stand in that row. */
@@ -10,57 +13,57 @@ export interface TrustFigure {
 /** Targets of our own that are not reached. Rendered trays unless it says otherwise. */
 export const NOT_REACHED: readonly TrustFigure[] = [
   {
-    said: 'One photo shows only four pits of ten.',
+    said: ({ missed }) => missed.pits,
     row: 'pits, recall and precision',
     holds: ['0.37', '**not met**'],
   },
   {
-    said: 'Of pits below 0.8 mm it shows one of eight, of those above 1.2 mm every second.',
+    said: ({ missed }) => missed.smallPits(lengthWords(0.8), lengthWords(1.2)),
     row: '– of 0.6 to 0.8, to 1.2, above 1.2 mm, recall',
     holds: ['0.13, 0.32, 0.51'],
   },
   {
-    said: 'It shows six chips of ten.',
+    said: ({ missed }) => missed.chips,
     row: 'chips, recall (precision)',
     holds: ['0.59', '**not met**'],
   },
   {
-    said: 'It shows four scratches of ten that an eye could see.',
+    said: ({ missed }) => missed.scratches,
     row: 'scratches that show',
     holds: ['16 of 38'],
   },
   {
-    said: 'Of 142 stones over the limits it would have advanced five.',
+    said: ({ missed }) => missed.advanced,
     row: 'stones over the limits not told to advance',
     holds: ['0.965 of 142', '**not met**'],
   },
   {
-    said: 'Of 19 good stones it sent two back.',
+    said: ({ missed }) => missed.sentBack,
     row: 'stones within the limits sent back',
     holds: ['two of 19', '**not met**'],
   },
   {
-    said: 'One stone in twelve gets no gloss number, most of them matte.',
+    said: ({ missed }) => missed.noNumber,
     row: 'stones without a number',
     holds: ['6 of 70', '**not met**'],
   },
   {
-    said: 'In changed photos (sharpened, blurred) two near-mirrors were read twice as rough as they are, without a warning.',
+    said: ({ missed }) => missed.roughness,
     row: 'off by more than ×2 without a warning',
     holds: ['| 2 (blurred', '**not met**'],
   },
   {
-    said: 'On real photographs of ground tiles it found half of the holes.',
+    said: ({ missed }) => missed.tileHoles,
     row: 'blowholes on ground tiles, recall',
     holds: ['0.48', '**not met**'],
   },
   {
-    said: 'On ten sound tiles it claimed three holes that are none.',
+    said: ({ missed }) => missed.soundTiles,
     row: 'pits claimed on a sound tile',
     holds: ['0.29', '**not met**'],
   },
   {
-    said: 'When a stone will be ready is off by more than one check, half of the time.',
+    said: ({ missed }) => missed.forecast,
     row: 'median error, all checks',
     holds: ['1.37', '**not met**'],
   },
@@ -69,37 +72,37 @@ export const NOT_REACHED: readonly TrustFigure[] = [
 /** What it does well. */
 export const REACHED: readonly TrustFigure[] = [
   {
-    said: 'What it calls a pit is one, more than nine times in ten.',
+    said: ({ reached }) => reached.pitClaims,
     row: 'pits, recall and precision',
     holds: ['0.93'],
   },
   {
-    said: 'With a second photo, the lamp moved, it finds two pits of three; one claim in seven is then wrong.',
+    said: ({ reached }) => reached.lampMoved,
     row: 'both, confidence 0.5',
     holds: ['0.68, 0.86'],
   },
   {
-    said: 'It finds more than nine fractures of ten, and invents hardly any.',
+    said: ({ reached }) => reached.fractures,
     row: 'fractures of 2 mm and more, recall',
     holds: ['0.93 of 85; 0.005', 'met'],
   },
   {
-    said: 'Gloss is right within 2.1 units half of the time, within 8 nine times in ten, when the material is known.',
+    said: ({ reached }) => reached.gloss,
     row: '60° gloss error, material known',
     holds: ['2.1, 7.95', 'met'],
   },
   {
-    said: 'Its gloss intervals hold the truth in 95 of 100 stones.',
+    said: ({ reached }) => reached.intervals,
     row: '90 % intervals that hold',
     holds: ['95.3 %', 'met'],
   },
   {
-    said: 'It knows a stone again from check to check, and asks where it is not sure: wrong once in 150 times that it did not ask.',
+    said: ({ reached }) => reached.identity,
     row: 'right among those taken without asking',
     holds: ['0.994', 'met'],
   },
   {
-    said: 'When it says that a stone will not clear, that is right 96 times in 100, if stones grind as we think.',
+    said: ({ reached }) => reached.willNotClear,
     row: '"will not clear" right',
     holds: ['0.961', 'met'],
   },

@@ -1,6 +1,8 @@
 import { type FormEvent, useId, useState } from 'react';
 import type { BatchRecord } from '../../journal/records';
+import { texts } from '../../texts/speech';
 import { Field } from '../parts/Field';
+import { BatchMaterials } from '../start/BatchMaterials';
 import { MachineSelect } from './MachineSelect';
 
 interface Props {
@@ -8,20 +10,25 @@ interface Props {
   readonly onSay: (change: Partial<BatchRecord>) => void;
 }
 
-/** Name, machine, start and end of a batch. */
+const pickSaid = ({ name, materials, source, machine, startedOn, isOver }: BatchRecord) => ({
+  ...{ name, materials, source, machine, startedOn, isOver },
+});
+
+/** Name, stones, machine, start and end of a batch. */
 export function BatchForm({ batch, onSay }: Props) {
-  const [said, setSaid] = useState<Pick<BatchRecord, 'name' | 'machine' | 'startedOn' | 'isOver'>>(batch);
+  const [said, setSaid] = useState(pickSaid(batch));
   const overId = useId();
+  const words = texts().journal.batch;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const { name, machine, startedOn, isOver } = said;
-    onSay({ name: name.trim() === '' ? batch.name : name.trim(), machine, startedOn, isOver });
+    const { name, ...rest } = said;
+    onSay({ ...rest, name: name.trim() === '' ? batch.name : name.trim() });
   };
   return (
     <details className="said-more">
-      <summary>About this batch</summary>
+      <summary>{words.about}</summary>
       <form className="said" onSubmit={submit}>
-        <Field label="Name of the batch">
+        <Field label={words.name}>
           {(id) => (
             <input
               id={id}
@@ -32,7 +39,7 @@ export function BatchForm({ batch, onSay }: Props) {
             />
           )}
         </Field>
-        <Field label="In coarse since">
+        <Field label={words.inCoarseSince}>
           {(id) => (
             <input
               id={id}
@@ -40,6 +47,21 @@ export function BatchForm({ batch, onSay }: Props) {
               required
               value={said.startedOn}
               onChange={(event) => setSaid({ ...said, startedOn: event.target.value })}
+            />
+          )}
+        </Field>
+        <BatchMaterials
+          materials={said.materials}
+          onChange={(materials) => setSaid({ ...said, materials })}
+        />
+        <Field label={texts().start.source}>
+          {(id) => (
+            <input
+              id={id}
+              type="text"
+              maxLength={120}
+              value={said.source}
+              onChange={(event) => setSaid({ ...said, source: event.target.value })}
             />
           )}
         </Field>
@@ -51,10 +73,10 @@ export function BatchForm({ batch, onSay }: Props) {
             checked={said.isOver}
             onChange={(event) => setSaid({ ...said, isOver: event.target.checked })}
           />
-          It is over: finished, or given up
+          {words.isOver}
         </label>
         <button type="submit" className="button button-strong">
-          Save
+          {words.save}
         </button>
       </form>
     </details>

@@ -1,4 +1,5 @@
 import type { RecordId } from '../../journal/records';
+import { texts } from '../../texts/speech';
 import { Field } from '../parts/Field';
 import { useJournal } from '../stores';
 
@@ -10,11 +11,12 @@ interface Props {
 /** One of the owner's machines, or none. */
 export function MachineSelect({ machine, onChoose }: Props) {
   const machines = useJournal((state) => state.machines);
+  const words = texts().journal.machines;
   return (
-    <Field label="Machine">
+    <Field label={words.machine}>
       {(id) => (
         <select id={id} value={machine ?? ''} onChange={({ target }) => onChoose(target.value || null)}>
-          <option value="">not said</option>
+          <option value="">{words.notSaid}</option>
           {machines.map((known) => (
             <option key={known.id} value={known.id}>
               {known.name}

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { type BatchHistory, placeKey } from '../../history/batchHistory';
 import { type Proposal, proposeAnew } from '../../history/proposeStones';
 import type { CheckRecord } from '../../journal/records';
+import { texts } from '../../texts/speech';
 import { WhichStones } from '../keep/WhichStones';
 import { useJournal } from '../stores';
 import { StonePicture } from './StonePicture';
@@ -14,6 +15,7 @@ interface Props {
 /** Says which stones lie in a kept photo, where that is not known yet or was taken wrongly. */
 export function NameStones({ history, photo }: Props) {
   const name = useJournal((state) => state.name);
+  const words = texts().journal.batch;
   const [asked, setAsked] = useState<readonly Proposal[] | null>(null);
   const isNamed = ({ place }: CheckRecord['stones'][number]) =>
     history.checks.some(({ stoneAt }) => stoneAt.has(placeKey(photo.id, place)));
@@ -26,7 +28,7 @@ export function NameStones({ history, photo }: Props) {
         className={unnamed > 0 ? 'button' : 'button button-quiet'}
         onClick={() => setAsked(proposeAnew(history, photo))}
       >
-        {unnamed > 0 ? `Name ${unnamed} stones` : 'Which is which'}
+        {unnamed > 0 ? words.nameStones(unnamed) : words.whichIsWhich}
       </button>
       {asked !== null && (
         <WhichStones

@@ -1,10 +1,10 @@
 import type { BatchOutlook } from '../../history/batchOutlook';
+import { texts } from '../../texts/speech';
 
 /** How many stones of a batch are ready from check to check, as a row of stacks. */
 export function ReadyChart({ outlook }: { outlook: BatchOutlook }) {
   const { readyAfter, inCoarse } = outlook;
-  const when = (days: number) =>
-    days === 0 ? 'now' : days < 14 ? `${Math.round(days)} days` : `${Math.round(days / 7)} weeks`;
+  const { readyIn } = texts().journal;
   return (
     <ol className="ready-chart">
       {readyAfter.map(({ days, stones }) => (
@@ -13,7 +13,7 @@ export function ReadyChart({ outlook }: { outlook: BatchOutlook }) {
             <span className="ready-part" style={{ height: `${(100 * stones) / inCoarse}%` }} />
           </span>
           <strong>{stones}</strong>
-          <span className="fine">{when(days)}</span>
+          <span className="fine">{readyIn(days)}</span>
         </li>
       ))}
     </ol>

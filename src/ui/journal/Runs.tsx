@@ -1,38 +1,25 @@
 import { type FormEvent, useState } from 'react';
-import { STEP_FACTS, STEPS, type Step } from '../../grading/steps';
+import { STEPS, type Step } from '../../grading/steps';
 import type { BatchRecord, RunRecord } from '../../journal/records';
+import { dayToday } from '../../state/dayToday';
 import { type Saying, saidAnew } from '../../state/saidAnew';
+import { ownWords } from '../../texts/ownWords';
+import { texts } from '../../texts/speech';
 import { Field } from '../parts/Field';
-import { useJournal } from '../stores';
-import { dayToday } from './dayToday';
+import { useJournal, useUndo } from '../stores';
 import { MachineSelect } from './MachineSelect';
 
 /** What the batch was run through: step, machine, charge and days. */
 export function Runs({ batch, runs }: { batch: BatchRecord; runs: readonly RunRecord[] }) {
-  const { machines, say } = useJournal((state) => state);
+  const { say } = useJournal((state) => state);
+  const words = texts().journal.runs;
   const [isAdding, setAdding] = useState(false);
   return (
     <section aria-labelledby="runs-title" className="runs">
-      <h3 id="runs-title">Runs</h3>
+      <h3 id="runs-title">{words.title}</h3>
       <ol>
         {runs.map((run) => (
-          <li key={run.id} className="run">
-            <p>
-              <strong>{STEP_FACTS[run.step].title}</strong> {run.startedOn} to {run.endedOn ?? 'now'}
-              {run.machine !== null &&
-                `, ${machines.find(({ id }) => id === run.machine)?.name ?? 'a machine'}`}
-            </p>
-            {run.charge !== '' && <p className="fine">{run.charge}</p>}
-            {run.endedOn === null && (
-              <button
-                type="button"
-                className="button"
-                onClick={() => say([saidAnew(run, { endedOn: dayToday() })])}
-              >
-                Washed out today
-              </button>
-            )}
-          </li>
+          <RunRow key={run.id} run={run} />
         ))}
       </ol>
       {isAdding ? (
@@ -44,19 +31,58 @@ export function Runs({ batch, runs }: { batch: BatchRecord; runs: readonly RunRe
         />
       ) : (
         <button type="button" className="button" onClick={() => setAdding(true)}>
-          Start a run
+          {words.start}
         </button>
       )}
     </section>
   );
 }
 
+/** A run, with the ways to end it and to take it out; both can be undone. */
+function RunRow({ run }: { run: RunRecord }) {
+  const { machines, say, withdraw } = useJournal((state) => state);
+  const { done } = useUndo();
+  const { journal, verdicts } = texts();
+  const words = journal.runs;
+  const end = async () => {
+    if ((await say([saidAnew(run, { endedOn: dayToday() })])) === null) return;
+    done({ said: () => texts().journal.runs.endedUndo, undo: () => void say([saidAnew(run, {})]) });
+  };
+  const takeOut = async () => {
+    if (!(await withdraw(run.batch, [run.id], true))) return;
+    const undo = () => void withdraw(run.batch, [run.id], false);
+    done({ said: () => texts().journal.runs.takenOut, undo });
+  };
+  return (
+    <li className="run">
+      <p>
+        <strong>{verdicts.steps[run.step]}</strong> {words.days(run.startedOn, run.endedOn)}
+        {run.machine !== null &&
+          `, ${ownWords(machines.find(({ id }) => id === run.machine)?.name ?? journal.machines.unknown)}`}
+      </p>
+      {run.charge !== '' && <p className="fine">{run.charge}</p>}
+      <p className="row-ways">
+        {run.endedOn === null && (
+          <button type="button" className="button" onClick={end}>
+            {words.washedOut}
+          </button>
+        )}
+        <button type="button" className="button button-quiet" onClick={takeOut}>
+          {words.takeOut}
+        </button>
+      </p>
+    </li>
+  );
+}
+
 function RunForm({ batch, onAdd }: { batch: BatchRecord; onAdd: (run: Saying<RunRecord>) => void }) {
+  const { journal, verdicts } = texts();
+  const words = journal.runs;
   const [step, setStep] = useState<Step>('coarse');
   const [charge, setCharge] = useState<string | null>(null);
   const [machine, setMachine] = useState(batch.machine);
   const [startedOn, setStartedOn] = useState(dayToday());
-  const usual = `${STEP_FACTS[step].grit}: ${STEP_FACTS[step].charge}`;
+  const usual = `${verdicts.grits[step]}: ${verdicts.charges[step]}`;
   const submit = (event: FormEvent) => {
     event.preventDefault();
     onAdd({
@@ -71,19 +97,19 @@ function RunForm({ batch, onAdd }: { batch: BatchRecord; onAdd: (run: Saying<Run
   };
   return (
     <form className="said" onSubmit={submit}>
-      <Field label="Step">
+      <Field label={words.step}>
         {(id) => (
           <select id={id} value={step} onChange={(event) => setStep(event.target.value as Step)}>
             {STEPS.map((one) => (
               <option key={one} value={one}>
-                {STEP_FACTS[one].title}
+                {verdicts.steps[one]}
               </option>
             ))}
           </select>
         )}
       </Field>
       <MachineSelect machine={machine} onChoose={setMachine} />
-      <Field label="Charge (filled in: common practice)">
+      <Field label={words.charge}>
         {(id) => (
           <textarea
             id={id}
@@ -94,7 +120,7 @@ function RunForm({ batch, onAdd }: { batch: BatchRecord; onAdd: (run: Saying<Run
           />
         )}
       </Field>
-      <Field label="Started">
+      <Field label={words.started}>
         {(id) => (
           <input
             id={id}
@@ -106,7 +132,7 @@ function RunForm({ batch, onAdd }: { batch: BatchRecord; onAdd: (run: Saying<Run
         )}
       </Field>
       <button type="submit" className="button button-strong">
-        Add the run
+        {words.add}
       </button>
     </form>
   );

@@ -1,12 +1,15 @@
 import { useId } from 'react';
 import type { Action } from '../../grading/opinion';
-import { plainNumber } from '../../grading/plainNumber';
 import type { StoneCheck } from '../../history/batchHistory';
 import { checkGrade } from '../../history/checkGrade';
 import type { StoneRecord } from '../../journal/records';
-import { ACTION_MARKS, ACTION_ORDER } from '../../picture/actionMarks';
+import { ACTION_ORDER } from '../../picture/actionMarks';
+import { densityNumber, densityUnit, lengthWords } from '../../texts/measures';
+import { ownWords } from '../../texts/ownWords';
+import { plainNumber } from '../../texts/plainNumber';
+import { texts } from '../../texts/speech';
 import { ActionSign } from '../parts/ActionSign';
-import { STEP_WORDS } from '../setup/stepWords';
+import { Rich } from '../parts/Rich';
 import { useJournal } from '../stores';
 import { StonePicture } from './StonePicture';
 
@@ -14,6 +17,8 @@ import { StonePicture } from './StonePicture';
 export function StoneCheckRow({ seen, stone }: { seen: StoneCheck; stone: StoneRecord }) {
   const say = useJournal((state) => state.say);
   const id = useId();
+  const { journal, verdicts } = texts();
+  const words = journal.stone;
   const { check, faces, decision } = seen;
   const { verdict, gloss, pitsPerCm2, fractureMm } = checkGrade(seen, stone.material);
   const decide = (action: Action) =>
@@ -22,34 +27,44 @@ export function StoneCheckRow({ seen, stone }: { seen: StoneCheck; stone: StoneR
     <li className="check">
       <div className="check-faces">
         {faces.map((face) => (
-          <StonePicture key={face.photo.id} face={face} label={`Stone ${stone.name} on ${check.day}`} />
+          <StonePicture
+            key={face.photo.id}
+            face={face}
+            label={words.onDay(ownWords(stone.name), check.day)}
+          />
         ))}
       </div>
       <div>
         <p>
-          <strong>{check.day}</strong>, after {STEP_WORDS[check.step]}
-          {faces.length > 1 && `, ${faces.length} sides together`}
+          <Rich text={words.checkLine(check.day, verdicts.stepsWithin[check.step], faces.length)} />
         </p>
         <p className="check-action" data-action={verdict.action}>
-          <ActionSign action={verdict.action} /> {ACTION_MARKS[verdict.action].word}
+          <ActionSign action={verdict.action} /> {verdicts.actions[verdict.action]}
         </p>
         <p className="fine">
-          {plainNumber(faces[0].stone.lengthMm)} mm long, {plainNumber(pitsPerCm2)} pits per cm²,{' '}
-          {plainNumber(fractureMm)} mm of fractures
-          {gloss !== null &&
-            `, ${plainNumber(gloss.gu60)} gloss units (${plainNumber(gloss.gu60Low)} to ${plainNumber(gloss.gu60High)})`}
+          {journal.measured({
+            length: lengthWords(faces[0].stone.lengthMm),
+            pits: densityNumber(pitsPerCm2),
+            perArea: densityUnit(),
+            fractures: lengthWords(fractureMm),
+            gloss: gloss && {
+              gu: plainNumber(gloss.gu60),
+              low: plainNumber(gloss.gu60Low),
+              high: plainNumber(gloss.gu60High),
+            },
+          })}
         </p>
         <div className="field-beside">
-          <label htmlFor={id}>You did</label>
+          <label htmlFor={id}>{words.decided}</label>
           <select
             id={id}
             value={decision ?? ''}
             onChange={(event) => event.target.value !== '' && decide(event.target.value as Action)}
           >
-            {decision === null && <option value="">not said</option>}
+            {decision === null && <option value="">{words.notSaid}</option>}
             {ACTION_ORDER.map((action) => (
               <option key={action} value={action}>
-                {ACTION_MARKS[action].word.toLowerCase()}
+                {verdicts.actionsWithin[action]}
               </option>
             ))}
           </select>

@@ -1,7 +1,9 @@
 import { type FormEvent, useState } from 'react';
-import { MATERIAL_NAMES, type MaterialName } from '../../grading/materials';
+import type { MaterialName } from '../../grading/materials';
 import type { StoneRecord } from '../../journal/records';
+import { texts } from '../../texts/speech';
 import { Field } from '../parts/Field';
+import { materialChoices } from '../parts/materialChoices';
 
 interface Props {
   readonly stone: StoneRecord;
@@ -11,6 +13,7 @@ interface Props {
 /** Name, material and source of a stone. */
 export function StoneForm({ stone, onSay }: Props) {
   const [said, setSaid] = useState<Pick<StoneRecord, 'name' | 'material' | 'source'>>(stone);
+  const words = texts().journal.stone;
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const { name, material, source } = said;
@@ -18,9 +21,9 @@ export function StoneForm({ stone, onSay }: Props) {
   };
   return (
     <details className="said-more">
-      <summary>About this stone</summary>
+      <summary>{words.about}</summary>
       <form className="said" onSubmit={submit}>
-        <Field label="Name or number">
+        <Field label={words.name}>
           {(id) => (
             <input
               id={id}
@@ -31,7 +34,7 @@ export function StoneForm({ stone, onSay }: Props) {
             />
           )}
         </Field>
-        <Field label="Material">
+        <Field label={words.material}>
           {(id) => (
             <select
               id={id}
@@ -40,16 +43,16 @@ export function StoneForm({ stone, onSay }: Props) {
                 setSaid({ ...said, material: (event.target.value || null) as MaterialName | null })
               }
             >
-              <option value="">not sure</option>
-              {MATERIAL_NAMES.map((name) => (
-                <option key={name} value={name}>
-                  {name}
+              <option value="">{words.notSure}</option>
+              {materialChoices().map(({ material, word }) => (
+                <option key={material} value={material}>
+                  {word}
                 </option>
               ))}
             </select>
           )}
         </Field>
-        <Field label="Where it came from">
+        <Field label={words.source}>
           {(id) => (
             <input
               id={id}
@@ -61,7 +64,7 @@ export function StoneForm({ stone, onSay }: Props) {
           )}
         </Field>
         <button type="submit" className="button button-strong">
-          Save
+          {words.save}
         </button>
       </form>
     </details>

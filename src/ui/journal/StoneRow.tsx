@@ -5,7 +5,7 @@ import { stoneOutlook } from '../../history/stoneOutlook';
 import { usualEndOf } from '../../history/usualEnds';
 import { type UsualEnd, verdictNow } from '../../history/verdictNow';
 import type { RecordId } from '../../journal/records';
-import { ACTION_MARKS } from '../../picture/actionMarks';
+import { texts } from '../../texts/speech';
 import { ActionSign } from '../parts/ActionSign';
 import { stoneTitle } from '../parts/stoneTitle';
 import { StonePicture } from './StonePicture';
@@ -19,6 +19,7 @@ interface Props {
 /** A stone of a batch: its picture, what to do with it with all its checks in mind, and its outlook. */
 export function StoneRow({ batch, history, ends }: Props) {
   const { stone, checks } = history;
+  const { journal, verdicts } = texts();
   const last = checks.at(-1)!;
   const usualEnd = usualEndOf(ends, stone.material);
   const { action } = verdictNow(checks, stone.material, usualEnd);
@@ -30,14 +31,14 @@ export function StoneRow({ batch, history, ends }: Props) {
       <div>
         <p className="stone-row-name">
           <Link href={`/journal/${batch}/${stone.id}`}>{stoneTitle(stone.name)}</Link>
-          {stone.isFavorite && <span title="favorite"> ★</span>}
-          {stone.material !== null && <span className="fine"> {stone.material}</span>}
+          {stone.isFavorite && <span title={journal.stone.favorite}> ★</span>}
+          {stone.material !== null && <span className="fine"> {verdicts.materials[stone.material]}</span>}
         </p>
         <p className="stone-row-action">
           <ActionSign action={action} />
-          <strong>{ACTION_MARKS[action].word}</strong>
+          <strong>{verdicts.actions[action]}</strong>
           {last.decision !== null && last.decision !== action && (
-            <span className="fine"> you: {ACTION_MARKS[last.decision].word.toLowerCase()}</span>
+            <span className="fine"> {journal.stone.youDid(verdicts.actionsWithin[last.decision])}</span>
           )}
         </p>
         {note !== '' && <p className="fine">{note}</p>}

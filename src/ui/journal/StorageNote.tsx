@@ -1,5 +1,10 @@
 import { useEffect, useState } from 'react';
+import type { AtStake } from '../../state/atStake';
+import { dayToday } from '../../state/dayToday';
+import { withDecimalMark } from '../../texts/plainNumber';
+import { texts } from '../../texts/speech';
 import { useJournal } from '../stores';
+import { useAtStake } from './useAtStake';
 
 interface Room {
   readonly usedMb: number;
@@ -18,6 +23,8 @@ async function roomLeft(): Promise<Room | null> {
 /** How much room the journal takes, and whether the browser may clear it away. */
 export function StorageNote() {
   const edition = useJournal((state) => state.edition);
+  const words = texts().journal.storage;
+  const stake = useAtStake();
   const [room, setRoom] = useState<Room | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what was added changes the room left
   useEffect(() => {
@@ -32,24 +39,40 @@ export function StorageNote() {
     setRoom(await roomLeft());
   };
   return (
-    <section className="storage" aria-label="Storage">
+    <section className="storage" aria-label={words.title}>
       <p className="fine">
-        The journal is kept in this browser, on this device, and nowhere else.
-        {room !== null &&
-          ` It takes about ${megabytes(room.usedMb)}; there is room for ${megabytes(room.freeMb)} more.`}
-        {room !== null &&
-          (room.isLasting
-            ? ' The browser has promised not to clear it by itself.'
-            : ' The browser may clear it when the device runs out of room.')}
+        {[
+          words.where,
+          ...(room === null
+            ? []
+            : [
+                words.room(megabytes(room.usedMb), megabytes(room.freeMb)),
+                room.isLasting ? words.lasting : words.passing,
+              ]),
+          ...(stake === null ? [] : [stakeWords(stake)]),
+        ].join(' ')}
       </p>
       {room !== null && !room.isLasting && (
         <button type="button" className="button" onClick={ask}>
-          Ask the browser to keep it
+          {words.ask}
         </button>
       )}
+      <details className="said-more">
+        <summary>{words.clearing.title}</summary>
+        <p>{words.clearing.text}</p>
+      </details>
     </section>
   );
 }
 
+/** Once much is at stake, a note of its own says so. */
+function stakeWords({ level, photos, sinceMs }: AtStake): string {
+  const words = texts().journal.stake;
+  if (sinceMs === null) return words.nothing;
+  return level === 'little' ? words.little(photos, dayToday(new Date(sinceMs))) : '';
+}
+
 const megabytes = (mb: number) =>
-  mb >= 1000 ? `${Math.round(mb / 1000)} GB` : `${mb >= 10 ? Math.round(mb) : mb.toFixed(1)} MB`;
+  mb >= 1000
+    ? `${Math.round(mb / 1000)} GB`
+    : `${mb >= 10 ? Math.round(mb) : withDecimalMark(mb.toFixed(1))} MB`;

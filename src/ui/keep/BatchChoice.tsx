@@ -1,7 +1,8 @@
 import { useId, useState } from 'react';
 import type { Step } from '../../grading/steps';
 import type { RecordId } from '../../journal/records';
-import { dayToday } from '../journal/dayToday';
+import { dayToday } from '../../state/dayToday';
+import { texts } from '../../texts/speech';
 import { Field } from '../parts/Field';
 import { useJournal } from '../stores';
 
@@ -47,9 +48,10 @@ interface Props {
 export function BatchChoice({ chosen: { batch, name, faceOf, sideOf }, onChoose }: Props) {
   const batches = useJournal((state) => state.batches);
   const sideId = useId();
+  const words = texts().keep;
   return (
     <>
-      <Field label="Batch">
+      <Field label={words.batch}>
         {(id) => (
           <select
             id={id}
@@ -61,19 +63,19 @@ export function BatchChoice({ chosen: { batch, name, faceOf, sideOf }, onChoose 
                 {known.name}
               </option>
             ))}
-            <option value={NEW}>A new batch</option>
+            <option value={NEW}>{words.newBatch}</option>
           </select>
         )}
       </Field>
       {batch === null && (
-        <Field label="Its name">
+        <Field label={words.itsName}>
           {(id) => (
             <input
               id={id}
               type="text"
               value={name}
               maxLength={60}
-              placeholder={`Batch of ${dayToday()}`}
+              placeholder={words.batchOf(dayToday())}
               onChange={({ target }) => onChoose({ name: target.value })}
             />
           )}
@@ -87,7 +89,7 @@ export function BatchChoice({ chosen: { batch, name, faceOf, sideOf }, onChoose 
             checked={faceOf !== null}
             onChange={({ target }) => onChoose({ isOtherSide: target.checked })}
           />
-          Another side of the stones kept today: both sides add up
+          {words.otherSide}
         </label>
       )}
     </>

@@ -3,6 +3,8 @@ import type { BatchHistory, StoneHistory } from '../../history/batchHistory';
 import { type Proposal, swapStones } from '../../history/proposeStones';
 import type { RecordId } from '../../journal/records';
 import type { NamedPlace } from '../../state/keepCheck';
+import { ownWords } from '../../texts/ownWords';
+import { texts } from '../../texts/speech';
 import { StonePicture } from '../journal/StonePicture';
 import { useHistory } from '../journal/useHistory';
 import { Modal } from '../parts/Modal';
@@ -23,6 +25,7 @@ const OFFERED = 3;
 
 /** Asks which stone is which where the match is not sure; a tap on another stone swaps the two. */
 export function WhichStones({ batch, proposals, asksAll = false, picture, onDone, onClose }: Props) {
+  const words = texts().keep.which;
   const history = useHistory(batch);
   const [stones, setStones] = useState<ReadonlyMap<number, RecordId | null>>(
     () => new Map(proposals.map(({ place, stone }) => [place, stone])),
@@ -46,15 +49,12 @@ export function WhichStones({ batch, proposals, asksAll = false, picture, onDone
   if (!history) return null;
   return (
     <Modal
-      title="Which stone is which?"
+      title={words.title}
       onClose={onClose}
-      closeWord="Not now"
-      action={{ word: 'All right: keep', run: finish }}
+      closeWord={words.later}
+      action={{ word: words.done, run: finish }}
     >
-      <p>
-        {sure} of {proposals.length} are known. Compare {asksAll ? 'them' : 'the others'}, and tap the right
-        one where it is wrong: the two then change places.
-      </p>
+      <p>{words.compare(sure, proposals.length, asksAll)}</p>
       <ul className="which">
         {asked.map(({ place, candidates }) => (
           <Question
@@ -81,6 +81,7 @@ interface QuestionProps extends Pick<Props, 'picture'> {
 }
 
 function Question({ place, candidates, chosen, history, picture, onChoose }: QuestionProps) {
+  const words = texts().keep.which;
   const [all, setAll] = useState(false);
   const offered = useMemo(() => {
     const likeliest = all ? candidates : candidates.slice(0, OFFERED);
@@ -90,9 +91,9 @@ function Question({ place, candidates, chosen, history, picture, onChoose }: Que
     <li className="which-stone">
       <figure className="which-seen">
         {picture(place)}
-        <figcaption>Number {place} is</figcaption>
+        <figcaption>{words.place(place)}</figcaption>
       </figure>
-      <div className="which-choices" role="radiogroup" aria-label={`Stone ${place} of this photo is`}>
+      <div className="which-choices" role="radiogroup" aria-label={words.placeInPhoto(place)}>
         {offered.map((id) => {
           const known = history.stones.find(({ stone: { id: one } }) => one === id);
           return (
@@ -110,11 +111,11 @@ function Question({ place, candidates, chosen, history, picture, onChoose }: Que
           <span className="which-new" aria-hidden="true">
             +
           </span>
-          new
+          {words.fresh}
         </button>
         {!all && candidates.length > OFFERED && (
           <button type="button" className="button button-quiet" onClick={() => setAll(true)}>
-            Others
+            {words.others}
           </button>
         )}
       </div>
@@ -136,7 +137,7 @@ function Choice({
     // biome-ignore lint/a11y/useSemanticElements: a choice made of a picture
     <button type="button" role="radio" className="which-choice" aria-checked={isChosen} onClick={onChoose}>
       {face && <StonePicture face={face} label="" />}
-      stone {known.stone.name}
+      {texts().keep.which.known(ownWords(known.stone.name))}
     </button>
   );
 }

@@ -1,14 +1,16 @@
 import { useState } from 'react';
 import type { Face } from '../../history/batchHistory';
 import type { Keepsake } from '../../picture/placedStone';
+import { texts } from '../../texts/speech';
 import { saveFile } from '../parts/saveFile';
-import { useKeptBitmaps } from '../stores';
+import { useKeptBitmaps, useRun } from '../stores';
+import { useSpeech } from '../useSpeech';
 import { drawKeepsake } from './drawKeepsake';
 
 interface Props {
   /** Written on the button. */
   readonly word: string;
-  /** Name of the file, without its ending. */
+  /** Name of the file, without its ending; in English whatever is spoken. */
   readonly name: string;
   /** Draws the picture when it is asked for. */
   readonly picture: () => { readonly keepsake: Keepsake; readonly faces: readonly Face[] };
@@ -16,14 +18,22 @@ interface Props {
 
 /** A button that saves a picture to keep as a PNG file. */
 export function SaveKeepsake({ word, name, picture }: Props) {
+  const words = useSpeech().texts.keepsake;
   const bitmapOf = useKeptBitmaps();
+  const run = useRun();
   const [state, setState] = useState<'idle' | 'drawing' | 'saved' | 'failed'>('idle');
   const save = async () => {
     setState('drawing');
     try {
-      const { keepsake, faces } = picture();
-      saveFile(await drawKeepsake(keepsake, faces, bitmapOf), `${fileName(name)}.png`);
-      setState('saved');
+      const file = await run(
+        () => texts().keepsake.drawing,
+        async (watch) => {
+          const { keepsake, faces } = picture();
+          return drawKeepsake(keepsake, faces, bitmapOf, watch);
+        },
+      );
+      if (file) saveFile(file, `${fileName(name)}.png`);
+      setState(file ? 'saved' : 'idle');
     } catch {
       setState('failed');
     }
@@ -34,11 +44,9 @@ export function SaveKeepsake({ word, name, picture }: Props) {
         {word}
       </button>
       <p role="status" className="fine">
-        {state === 'drawing' ? 'Drawing the picture…' : state === 'saved' ? 'Saved.' : ''}
+        {state === 'saved' ? words.saved : ''}
       </p>
-      {state === 'failed' && (
-        <p role="alert">The picture could not be saved on this device: take a screenshot instead.</p>
-      )}
+      {state === 'failed' && <p role="alert">{words.failed}</p>}
     </div>
   );
 }

@@ -5,9 +5,10 @@ import type { Face, StoneCheck, StoneHistory } from '../../history/batchHistory'
 import { checkGrade } from '../../history/checkGrade';
 import type { BeforeAfter, CardMoment } from '../../picture/beforeAfterCard';
 import { bestTurn } from '../../picture/bestTurn';
+import { texts } from '../../texts/speech';
 import { stoneTitle } from '../parts/stoneTitle';
 
-/** What the card says, and the photographs that go into it, the earlier one first. */
+/** What the card says in the language spoken now, and the photographs that go into it, the earlier one first. */
 export interface CardWithFaces {
   readonly card: BeforeAfter;
   readonly faces: readonly [before: Face, after: Face];
@@ -30,7 +31,11 @@ export function cardOf({ stone, checks }: StoneHistory, batch: BatchDigest | nul
     checkGrade(last, stone.material).gloss?.ceilingGu60 ?? ceilingGu60(refractiveIndex(material).n);
   const card: BeforeAfter = {
     title: stoneTitle(stone.name),
-    about: [material ?? '', stone.source, batch?.name ?? ''].filter((words) => words.trim() !== ''),
+    about: [
+      material === null ? '' : texts().verdicts.materials[material],
+      stone.source,
+      batch?.name ?? '',
+    ].filter((words) => words.trim() !== ''),
     isFavorite: stone.isFavorite,
     before: momentOf(first, before, stone.material, turnDeg),
     after: momentOf(last, after, stone.material, 0),

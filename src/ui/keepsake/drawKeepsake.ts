@@ -1,5 +1,7 @@
 import type { Face } from '../../history/batchHistory';
 import type { Keepsake, PlacedStone } from '../../picture/placedStone';
+import { paceOf } from '../../progress/pace';
+import { orCalledOff, type Watch } from '../../progress/watch';
 import { displayLift } from '../photo/displayLift';
 
 /**
@@ -9,14 +11,17 @@ import { displayLift } from '../photo/displayLift';
  * @param keepsake - As `src/picture` draws it.
  * @param faces - One for each of its places.
  * @param bitmapOf - Decodes a kept photo; null when it is gone.
+ * @param watch - Every photograph takes about 0.1 s to decode on a computer, and the file up to a second to pack.
  * @returns A PNG file.
- * @throws Error when the browser cannot draw it.
+ * @throws Error when the browser cannot draw it, or the reason for which it was called off.
  */
 export async function drawKeepsake(
   { svg, widthPx, heightPx, places }: Keepsake,
   faces: readonly Face[],
   bitmapOf: (key: string) => Promise<ImageBitmap | null>,
+  watch: Watch = {},
 ): Promise<Blob> {
+  const pace = paceOf(watch);
   const canvas = document.createElement('canvas');
   canvas.width = widthPx;
   canvas.height = heightPx;
@@ -25,8 +30,10 @@ export async function drawKeepsake(
   context.imageSmoothingQuality = 'high';
   await drawSvg(context, svg);
   // Photo by photo, since the decoded ones are held only for a while.
-  for (const key of new Set(faces.map(({ photo }) => photo.photo))) {
-    const bitmap = key === null ? null : await bitmapOf(key);
+  const keys = [...new Set(faces.map(({ photo }) => photo.photo))];
+  for (const [i, key] of keys.entries()) {
+    await pace.at(0.1 + (0.6 * i) / keys.length);
+    const bitmap = key === null ? null : await orCalledOff(watch, bitmapOf(key));
     if (bitmap === null) continue;
     const lift = displayLift(bitmap);
     faces.forEach((face, i) => {
@@ -34,7 +41,9 @@ export async function drawKeepsake(
       if (face.photo.photo === key && place) drawStone(context, bitmap, face, place, lift);
     });
   }
-  const file = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
+  await pace.at(0.7);
+  const packed = new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
+  const file = await orCalledOff(watch, packed);
   if (file === null) throw new Error('The picture is larger than this browser can draw.');
   return file;
 }

@@ -1,9 +1,8 @@
 import type { StoneReport } from '../../analysis/report';
 import type { Action } from '../../grading/opinion';
-import { ACTION_MARKS } from '../../picture/actionMarks';
+import { texts } from '../../texts/speech';
 import { ActionLine } from '../parts/ActionLine';
 import { ActionSign } from '../parts/ActionSign';
-import { ACTION_ERRANDS } from './actionErrands';
 import { StoneToken } from './StoneToken';
 
 interface Props {
@@ -17,9 +16,10 @@ interface Props {
 
 /** All stones of one verdict, to be picked out at the bench. */
 export function ActionGroup({ action, stones, bitmap, alone, onAlone }: Props) {
-  const { word } = ACTION_MARKS[action];
+  const words = texts().tray;
+  const word = texts().verdicts.actions[action];
   return (
-    <section className="group" data-action={action} aria-label={`${word}: ${stones.length}`}>
+    <section className="group" data-action={action} aria-label={words.groupAndCount(word, stones.length)}>
       <ActionLine action={action} />
       <header className="group-head">
         <ActionSign action={action} />
@@ -30,14 +30,14 @@ export function ActionGroup({ action, stones, bitmap, alone, onAlone }: Props) {
           type="button"
           className="button button-quiet"
           aria-pressed={alone}
-          aria-label={`${alone ? 'Show all' : 'Show only these'}: ${word}`}
+          aria-label={alone ? words.showAllOf(word) : words.showOnlyOf(word)}
           onClick={() => onAlone(!alone)}
         >
-          {alone ? 'Show all' : 'Show only these'}
+          {alone ? words.showAll : words.showOnly}
         </button>
       </header>
       <p className="group-errand">
-        {ACTION_ERRANDS[action]}{' '}
+        {words.errands[action]}{' '}
         <strong className="group-numbers">{stones.map(({ id }) => id).join(', ')}</strong>
       </p>
       <div className="tokens">

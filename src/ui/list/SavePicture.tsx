@@ -1,7 +1,9 @@
 import { useState } from 'react';
 import { sortingPicture } from '../../picture/sortingPicture';
 import type { GradedPhoto } from '../../state/gradePhoto';
+import { texts } from '../../texts/speech';
 import { saveFile } from '../parts/saveFile';
+import { useRun } from '../stores';
 import { drawSortingPicture } from './drawSortingPicture';
 
 interface Props {
@@ -13,22 +15,32 @@ interface Props {
 
 /** Saves the sorting picture with its legend, the same that the command writes. */
 export function SavePicture({ graded, bitmap, name }: Props) {
-  const [trouble, setTrouble] = useState<string | null>(null);
+  const [trouble, setTrouble] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const run = useRun();
   const save = async () => {
+    setBusy(true);
     try {
-      const svg = sortingPicture(graded.report, graded.grades, { legend: true });
-      saveFile(await drawSortingPicture(bitmap, svg), `${name.replace(/\.[a-z]+$/i, '')}-sorted.png`);
-      setTrouble(null);
+      const file = await run(
+        () => texts().keepsake.drawing,
+        async (watch) => {
+          const svg = sortingPicture(graded.report, graded.grades, { legend: true });
+          return drawSortingPicture(bitmap, svg, watch);
+        },
+      );
+      if (file) saveFile(file, `${name.replace(/\.[a-z]+$/i, '')}-sorted.png`);
+      setTrouble(false);
     } catch {
-      setTrouble('The sorting picture could not be saved on this device: take a screenshot instead.');
+      setTrouble(true);
     }
+    setBusy(false);
   };
   return (
     <div>
-      <button type="button" className="button" onClick={save}>
-        Save the sorting picture
+      <button type="button" className="button" disabled={busy} onClick={save}>
+        {texts().tray.savePicture}
       </button>
-      {trouble !== null && <p role="alert">{trouble}</p>}
+      {trouble && <p role="alert">{texts().tray.saveTrouble}</p>}
     </div>
   );
 }

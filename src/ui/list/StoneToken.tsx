@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { StoneReport } from '../../analysis/report';
 import type { Action } from '../../grading/opinion';
-import { ACTION_MARKS } from '../../picture/actionMarks';
+import { texts } from '../../texts/speech';
 import { usePhotos } from '../stores';
 import { drawCutOut } from './drawCutOut';
 
@@ -19,6 +19,7 @@ export function StoneToken({ stone, action, bitmap }: Props) {
   const ref = useRef<HTMLCanvasElement>(null);
   const selectStone = usePhotos((state) => state.selectStone);
   const selected = usePhotos((state) => state.selectedStone) === stone.id;
+  const { tray, verdicts } = texts();
   useEffect(() => {
     if (ref.current !== null && bitmap !== null) drawCutOut(ref.current, bitmap, stone, 4);
   }, [bitmap, stone]);
@@ -27,7 +28,7 @@ export function StoneToken({ stone, action, bitmap }: Props) {
       type="button"
       className="token"
       aria-pressed={selected}
-      aria-label={`Stone ${stone.id}: ${ACTION_MARKS[action].word}`}
+      aria-label={tray.stoneAndVerdict(verdicts.stone(stone.id), verdicts.actions[action])}
       onClick={() => selectStone(stone.id)}
     >
       <canvas ref={ref} width={SIDE_PX} height={SIDE_PX} />

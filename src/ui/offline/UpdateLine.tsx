@@ -1,9 +1,11 @@
 import { useState, useSyncExternalStore } from 'react';
 import type { Offline } from '../../offline/openOffline';
 import { usePhotos } from '../stores';
+import { useSpeech } from '../useSpeech';
 
 /** Says that a newer version is here, and opens it when asked; never while a photo is measured. */
 export function UpdateLine({ offline }: { readonly offline: Offline }) {
+  const words = useSpeech().texts.offline;
   const { hasUpdate } = useSyncExternalStore(offline.subscribe, offline.state);
   const isMeasuring = usePhotos(({ photos }) =>
     photos.some(({ status }) => status === 'measuring' || status === 'waiting'),
@@ -13,17 +15,14 @@ export function UpdateLine({ offline }: { readonly offline: Offline }) {
   return (
     <div className="update-line" role="status">
       <p>
-        A new version is here.
-        {isMeasuring
-          ? ' It can be opened once the photos are measured.'
-          : ' Photos not kept in the journal close.'}
+        {words.newVersion} {isMeasuring ? words.waits : words.closes}
       </p>
       <div>
         <button type="button" className="button" disabled={isMeasuring} onClick={offline.update}>
-          Open it
+          {words.open}
         </button>
         <button type="button" className="button button-quiet" onClick={() => putOff(true)}>
-          Later
+          {words.later}
         </button>
       </div>
     </div>

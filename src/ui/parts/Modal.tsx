@@ -1,9 +1,10 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { texts } from '../../texts/speech';
 
 interface Props {
   readonly title: string;
   readonly onClose: () => void;
-  /** Written on the button that closes it. */
+  /** Written on the button that closes it; "Done" where left out. */
   readonly closeWord?: string;
   /** What the window is for, when that is more than reading; written on a button beside the one that closes it. */
   readonly action?: { readonly word: string; readonly run: () => void };
@@ -11,7 +12,7 @@ interface Props {
 }
 
 /** A window over the page; Escape, the button below or a tap beside it closes it. */
-export function Modal({ title, onClose, closeWord = 'Done', action, children }: Props) {
+export function Modal({ title, onClose, closeWord = texts().page.done, action, children }: Props) {
   const ref = useRef<HTMLDialogElement>(null);
   const titleId = useId();
   useEffect(() => {

@@ -1,4 +1,6 @@
 import { type ChangeEvent, lazy, Suspense, useRef, useState } from 'react';
+import { texts } from '../../texts/speech';
+import type { CameraProps } from '../camera/CameraScreen';
 import { useOpenPreview, usePhotos, useSettings } from '../stores';
 import { asNewPhoto } from './useDroppedPhotos';
 
@@ -8,9 +10,10 @@ const CameraScreen = lazy(() =>
 );
 
 /** Take a photo with the camera, or choose some that are there already. */
-export function PhotoButtons() {
+export function PhotoButtons({ guide }: Pick<CameraProps, 'guide'>) {
   const add = usePhotos((state) => state.add);
   const { ballMm, noBall, rig } = useSettings((state) => state);
+  const words = texts().tray;
   const openPreview = useOpenPreview();
   const [isFraming, setFraming] = useState(false);
   const camera = useRef<HTMLInputElement>(null);
@@ -29,10 +32,10 @@ export function PhotoButtons() {
         className="button button-strong"
         onClick={() => (canFrame ? setFraming(true) : camera.current?.click())}
       >
-        Take a photo
+        {words.takePhoto}
       </button>
       <button type="button" className="button" onClick={() => files.current?.click()}>
-        Choose photos
+        {words.choosePhotos}
       </button>
       <input
         ref={camera}
@@ -41,7 +44,7 @@ export function PhotoButtons() {
         capture="environment"
         hidden
         onChange={take}
-        aria-label="Camera"
+        aria-label={words.camera}
       />
       <input
         ref={files}
@@ -50,7 +53,7 @@ export function PhotoButtons() {
         multiple
         hidden
         onChange={take}
-        aria-label="Photo files"
+        aria-label={words.photoFiles}
       />
       {isFraming && (
         <Suspense>
@@ -58,6 +61,7 @@ export function PhotoButtons() {
             ballMm={noBall ? null : ballMm}
             rig={rig}
             openPreview={openPreview}
+            guide={guide}
             onShot={(file) => {
               close();
               add([asNewPhoto(file)]);

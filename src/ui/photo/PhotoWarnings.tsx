@@ -1,6 +1,7 @@
 import type { PhotoReport } from '../../analysis/report';
-import type { WarningCode } from '../../image/notice';
+import { type WarningCode, warningSentence } from '../../image/notice';
 import { warningLetters } from '../../picture/warningLetters';
+import { texts } from '../../texts/speech';
 
 interface Props {
   readonly report: PhotoReport;
@@ -13,10 +14,10 @@ export function PhotoWarnings({ report, lit, onLit }: Props) {
   if (report.warnings.length === 0) return null;
   const lettered = warningLetters(report);
   return (
-    <ul className="warnings" aria-label="Warnings about this photo">
-      {report.warnings.map(({ code, message }) => {
+    <ul className="warnings" aria-label={texts().tray.warnings}>
+      {report.warnings.map(({ code }) => {
         const mark = lettered.find((warning) => warning.code === code);
-        if (mark === undefined) return <li key={code}>{message}</li>;
+        if (mark === undefined) return <li key={code}>{warningSentence(code)}</li>;
         return (
           <li key={code} className="warning-marked">
             <button
@@ -28,7 +29,7 @@ export function PhotoWarnings({ report, lit, onLit }: Props) {
               <b className="warning-letter" aria-hidden="true">
                 {mark.letter}
               </b>
-              <span>{message}</span>
+              <span>{warningSentence(code)}</span>
             </button>
           </li>
         );

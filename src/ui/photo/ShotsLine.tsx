@@ -1,11 +1,13 @@
 import { type ChangeEvent, useRef } from 'react';
 import type { TrayPhoto } from '../../state/trayPhoto';
+import { texts } from '../../texts/speech';
 import { useStoreActions } from '../stores';
 import { shotsSentence } from './shotsSentence';
 
 /** Adds a darker shot of the same scene to a measured photo, or says that one was merged and takes it away again. */
 export function ShotsLine({ photo: { report } }: { photo: TrayPhoto }) {
   const { addShots, dropShots } = useStoreActions();
+  const words = texts().tray;
   const files = useRef<HTMLInputElement>(null);
   const ratios = report?.exposureRatios ?? [];
   const isClipped = report?.warnings.some(({ code }) => code === 'ball-clipped') ?? false;
@@ -15,7 +17,7 @@ export function ShotsLine({ photo: { report } }: { photo: TrayPhoto }) {
       {ratios.length > 1 && <p>{shotsSentence(ratios)}</p>}
       {ratios.length > 1 && (
         <button type="button" className="button button-quiet" onClick={dropShots}>
-          Take it away
+          {words.takeAway}
         </button>
       )}
       {(ratios.length < 2 || isClipped) && (
@@ -24,7 +26,7 @@ export function ShotsLine({ photo: { report } }: { photo: TrayPhoto }) {
           className={isClipped ? 'button' : 'button button-quiet'}
           onClick={() => files.current?.click()}
         >
-          Add a darker shot
+          {words.addShot}
         </button>
       )}
       <input
@@ -34,7 +36,7 @@ export function ShotsLine({ photo: { report } }: { photo: TrayPhoto }) {
         multiple
         hidden
         onChange={take}
-        aria-label="Darker shots"
+        aria-label={words.darkerShots}
       />
     </div>
   );

@@ -1,4 +1,6 @@
+import { troubleSentence } from '../../state/explainFailure';
 import type { TrayPhoto } from '../../state/trayPhoto';
+import { texts } from '../../texts/speech';
 import { useStoreActions } from '../stores';
 
 interface Props {
@@ -11,33 +13,34 @@ interface Props {
 /** Why a photo has no sorting picture, and what can be done about it right here. */
 export function TroubleNote({ photo, onPoint, onSetup }: Props) {
   const { dropShots, measureAgain, setLampMoved } = useStoreActions();
+  const words = texts().tray;
   return (
     <div className="note note-trouble" role="alert">
-      <p>{photo.sentence}</p>
+      <p>{troubleSentence(photo)}</p>
       <div className="note-ways">
         {photo.code === 'no-ball' && (
           <>
             <button type="button" className="button button-strong" onClick={onPoint}>
-              Show where the ball is
+              {words.showBall}
             </button>
             <button type="button" className="button" onClick={onSetup}>
-              Ball and lamp setup
+              {words.ballSetup}
             </button>
           </>
         )}
         {photo.shots.length > 0 && (
           <button type="button" className="button" onClick={dropShots}>
-            Measure without the added shot
+            {words.withoutShot}
           </button>
         )}
         {photo.lampMoved !== null && (
           <button type="button" className="button" onClick={() => setLampMoved(null)}>
-            Measure without the second photo
+            {words.withoutSecond}
           </button>
         )}
         {photo.code === null && (
           <button type="button" className="button" onClick={measureAgain}>
-            Measure it again
+            {words.measureAgain}
           </button>
         )}
       </div>

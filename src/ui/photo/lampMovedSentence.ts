@@ -1,4 +1,5 @@
 import type { PhotoReport } from '../../analysis/report';
+import { texts } from '../../texts/speech';
 
 /** Turns smaller than this are the tray's being put back, degrees. */
 const TURNED_DEG = 5;
@@ -10,12 +11,9 @@ const TURNED_DEG = 5;
  * @param found - What it showed; undefined when it could not be used, which a warning explains.
  */
 export function lampMovedSentence(isGiven: boolean, found: PhotoReport['lampMoved']): string {
-  if (!isGiven)
-    return 'Pit or pattern? Carry the lamp a third of the way around the tray and photograph it again.';
-  if (!found) return 'The second photo was not used.';
-  const turned =
-    Math.abs(found.turnDeg) >= TURNED_DEG
-      ? `, the tray turned by ${Math.round(Math.abs(found.turnDeg))}°`
-      : '';
-  return `Pits checked against a second photo, the light from elsewhere${turned}: what it shades differently is relief.`;
+  const { offer, unused, used } = texts().tray.lampMoved;
+  if (!isGiven) return offer;
+  if (!found) return unused;
+  const turnedDeg = Math.abs(found.turnDeg);
+  return used(turnedDeg >= TURNED_DEG ? Math.round(turnedDeg) : null);
 }

@@ -1,9 +1,10 @@
 import { useEffect, useState } from 'react';
 import type { NewPhoto } from '../../state/photoStore';
+import { texts } from '../../texts/speech';
 
 /** Names a file for the strip; a pasted picture often has no name of its own. */
 export function asNewPhoto(file: File): NewPhoto {
-  return { name: file.name || 'Pasted photo', file };
+  return { name: file.name || texts().tray.pastedPhoto, file };
 }
 
 /**

@@ -4,24 +4,26 @@ import { usePictureOf } from '../stores';
 /** The decoded, upright photo to cut stones out of; null while it is decoded or when it cannot be. */
 export function usePhotoBitmap(file: Blob | null): ImageBitmap | null {
   const pictureOf = usePictureOf();
-  const [bitmap, setBitmap] = useState<ImageBitmap | null>(null);
+  const [decoded, setDecoded] = useState<{ readonly of: Blob; readonly bitmap: ImageBitmap } | null>(null);
   useEffect(() => {
-    setBitmap(null);
     if (file === null) return;
     let current: ImageBitmap | null = null;
     let gone = false;
-    const show = (decoded: ImageBitmap) => {
-      if (gone) return decoded.close();
-      current = decoded;
-      setBitmap(decoded);
+    const show = (bitmap: ImageBitmap) => {
+      if (gone) return bitmap.close();
+      current = bitmap;
+      setDecoded({ of: file, bitmap });
     };
     pictureOf(file)
       .then((picture) => createImageBitmap(picture))
-      .then(show, () => setBitmap(null));
+      .then(show, () => setDecoded(null));
     return () => {
       gone = true;
       current?.close();
+      // The same photo may come back.
+      setDecoded(null);
     };
   }, [file, pictureOf]);
-  return bitmap;
+  // That of another photo is closed before anything is drawn for this one.
+  return decoded?.of === file ? decoded.bitmap : null;
 }

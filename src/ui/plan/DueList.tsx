@@ -1,9 +1,11 @@
 import { Link } from 'wouter';
-import { STEP_FACTS } from '../../grading/steps';
 import type { Day, RecordId } from '../../journal/records';
 import { type DueItem, dueList } from '../../recipes/dueList';
 import type { UnderWay } from '../../recipes/underWay';
-import { dayWords, inDaysWords, PLAN_WORDS } from './planWords';
+import { ownWords } from '../../texts/ownWords';
+import { seenName } from '../../texts/seenName';
+import { texts } from '../../texts/speech';
+import { dayWords, inDaysWords } from './planWords';
 
 /** A check that is due. */
 export interface DueCheck {
@@ -21,14 +23,15 @@ interface DueListProps {
 
 /** Checks by day, the most pressing first. */
 export function DueList({ checks, ...rest }: DueListProps) {
+  const words = texts().plan;
   const { overdue, today, soon, later } = dueList(checks, rest.today);
-  if (checks.length === 0) return <p>{PLAN_WORDS.nothingDue}</p>;
+  if (checks.length === 0) return <p>{words.nothingDue}</p>;
   return (
     <>
-      <DuePart title={PLAN_WORDS.overdue} items={overdue} isPressing {...rest} />
-      <DuePart title={PLAN_WORDS.today} items={today} isPressing {...rest} />
-      <DuePart title={PLAN_WORDS.soon} items={soon} {...rest} />
-      <DuePart title={PLAN_WORDS.later} items={later} {...rest} />
+      <DuePart title={words.overdue} items={overdue} isPressing {...rest} />
+      <DuePart title={words.today} items={today} isPressing {...rest} />
+      <DuePart title={words.soon} items={soon} {...rest} />
+      <DuePart title={words.later} items={later} {...rest} />
     </>
   );
 }
@@ -48,11 +51,11 @@ function DuePart({ title, items, isPressing = false, turning, machineName }: Due
         {items.map(({ due, inDays }) => (
           <li key={due.batch}>
             <Link href={`/journal/${due.batch}`} className="due-row">
-              <span className="due-name">{due.batchName}</span>
+              <span className="due-name">{ownWords(seenName(due.batchName))}</span>{' '}
               <span className="due-when">
                 {inDaysWords(inDays)}
                 {inDays !== 0 && <span className="fine"> {dayWords(due.day)}</span>}
-              </span>
+              </span>{' '}
               <span className="due-where fine">
                 {whereWords(
                   turning.find(({ batch }) => batch === due.batch),
@@ -69,8 +72,7 @@ function DuePart({ title, items, isPressing = false, turning, machineName }: Due
 
 /** "Coarse in Barrel, day 6 since its charge". */
 function whereWords(one: UnderWay | undefined, machineName: DueListProps['machineName']): string {
-  if (one === undefined) return PLAN_WORDS.noCharge;
-  const name = machineName(one.machine);
-  const since = one.day === 0 ? 'charged today' : `day ${one.day} since its charge`;
-  return `${STEP_FACTS[one.step].title}${name === null ? '' : ` in ${name}`}, ${since}`;
+  const words = texts().plan;
+  if (one === undefined) return words.noCharge;
+  return words.turning(one.step, machineName(one.machine), one.day);
 }

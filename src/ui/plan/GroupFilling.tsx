@@ -2,8 +2,10 @@ import type { MachineRecord } from '../../journal/records';
 import { filling } from '../../recipes/filling';
 import type { NextGroup } from '../../recipes/nextGroups';
 import { type Units, weightWords } from '../../recipes/units';
+import { ownWords } from '../../texts/ownWords';
+import { texts } from '../../texts/speech';
 import { LoadBar } from './LoadBar';
-import { fillWords, groupWords, roomWords } from './planWords';
+import { fillWords, groupWords } from './planWords';
 
 /** How full a machine is of a group of stones, and what to add. */
 export function GroupFilling({
@@ -18,6 +20,8 @@ export function GroupFilling({
   isTurning: boolean;
   units: Units;
 }) {
+  const words = texts().plan;
+  const weight = (kg: number) => weightWords(kg, units);
   const { stones, from, step, load } = group;
   const fill = filling(load, machine?.capacityKg ?? null);
   return (
@@ -25,25 +29,26 @@ export function GroupFilling({
       <p>
         <strong>{groupWords(stones.length, from, step, isTurning)}</strong>
         <span className="fine">
-          , about {weightWords(load.kg, units)} ({weightWords(load.kgLow, units)} to{' '}
-          {weightWords(load.kgHigh, units)})
+          {words.groupWeight(weight(load.kg), weight(load.kgLow), weight(load.kgHigh))}
         </span>
       </p>
       {fill !== null && machine !== null && (
         <>
           <LoadBar filling={fill} />
           <p className="fine">
-            {percent(fill.share)} of a full load in {machine.name} ({percent(fill.shareLow)} to{' '}
-            {percent(fill.shareHigh)}), which takes {weightWords(machine.capacityKg ?? 0, units)}.
+            {words.shareOfLoad(
+              percent(fill.share),
+              percent(fill.shareLow),
+              percent(fill.shareHigh),
+              ownWords(machine.name),
+              weight(machine.capacityKg ?? 0),
+            )}
           </p>
           <p className="group-add">{fillWords(fill, step, !isTurning && step !== from, units)}</p>
         </>
       )}
       {fill === null && machine !== null && (
-        <p className="fine">
-          Say in the journal what {machine.name} holds, and how full its {roomWords(machine.type)} is appears
-          here.
-        </p>
+        <p className="fine">{words.sayLoad(ownWords(machine.name), machine.type)}</p>
       )}
     </div>
   );

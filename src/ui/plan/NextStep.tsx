@@ -1,5 +1,4 @@
 import { useId, useState } from 'react';
-import { CAUTIONS } from '../../grading/cautions';
 import type { BatchHistory } from '../../history/batchHistory';
 import type { Day, MachineRecord, RunRecord } from '../../journal/records';
 import { hardnessMismatch, hazardsOf } from '../../recipes/hardness';
@@ -9,8 +8,11 @@ import type { PlanSettings } from '../../recipes/planSettings';
 import { runEndedBy, runOf, runOfGroup } from '../../recipes/startRun';
 import type { Units } from '../../recipes/units';
 import { isOf, isWashedOut, type WashOutEvent, washOutAfter } from '../../recipes/washOut';
+import { ownWords } from '../../texts/ownWords';
+import { texts } from '../../texts/speech';
+import { useSpeech } from '../useSpeech';
 import { GroupFilling } from './GroupFilling';
-import { dayWords, mismatchWords, PLAN_WORDS } from './planWords';
+import { dayWords, mismatchWords } from './planWords';
 import { RecipeCard } from './RecipeCard';
 import { WashOut } from './WashOut';
 
@@ -27,11 +29,12 @@ export interface NextStepProps {
 
 /** What to do next with a batch's stones: one part for each step they go to, with wash-out, filling and recipe. */
 export function NextStep(props: NextStepProps) {
+  const words = useSpeech().texts.plan;
   const groups = nextGroups(props.history);
   if (groups.length === 0) return null;
   return (
     <section aria-labelledby="next-title" className="next-step">
-      <h3 id="next-title">{PLAN_WORDS.next}</h3>
+      <h3 id="next-title">{words.next}</h3>
       <div className="next-groups">
         {groups.map((group) => (
           <Group key={group.step} group={group} groups={groups} {...props} />
@@ -47,6 +50,7 @@ interface GroupProps extends NextStepProps {
 }
 
 function Group(props: GroupProps) {
+  const words = texts().plan;
   const { group, history, machines, units, settings, onChange } = props;
   const [chosen, setChosen] = useState<string | null>(null);
   const turning = runOfGroup(history, group);
@@ -58,16 +62,13 @@ function Group(props: GroupProps) {
     <div className="next-group">
       <GroupFilling group={group} machine={machine} isTurning={turning !== null} units={units} />
       <GroupCautions materials={group.materials} />
-      {turning !== null && (
-        <p>
-          {PLAN_WORDS.goesOn} {dayWords(turning.startedOn)}
-          {turning.charge !== '' && `: ${turning.charge}`}.
-        </p>
-      )}
+      {turning !== null && <p>{words.goesOn(dayWords(turning.startedOn), ownWords(turning.charge))}</p>}
       {turning === null && group.needsWashOut && (
         <GroupWashOut mine={mine} settings={settings} onChange={onChange} />
       )}
-      {turning === null && !group.needsWashOut && <p className="hazard">{SLURRY}</p>}
+      {turning === null && !group.needsWashOut && (
+        <p className="hazard">{texts().verdicts.cautions.slurry}</p>
+      )}
       {turning === null && <MachineChoice machines={machines} machine={machine} onChoose={setChosen} />}
       <RecipeCard
         key={`${machine?.id} ${units.amount}`}
@@ -93,8 +94,6 @@ function GroupCautions({ materials }: Pick<NextGroup, 'materials'>) {
   ));
 }
 
-const SLURRY = CAUTIONS.find(({ about }) => about === 'Slurry')?.text;
-
 interface StartButtonProps extends GroupProps {
   readonly machine: MachineRecord;
   readonly mine: Parameters<typeof isOf>[1];
@@ -102,6 +101,7 @@ interface StartButtonProps extends GroupProps {
 
 /** Starts the group's run; strong once the wash-out is done, and never refused. */
 function StartButton({ group, groups, history, machine, mine, ...props }: StartButtonProps) {
+  const words = texts().plan;
   const { today, settings, onChange, onStart } = props;
   const { washOut, recipes } = settings;
   const isMine = washOut !== null && isOf(washOut, mine);
@@ -113,9 +113,9 @@ function StartButton({ group, groups, history, machine, mine, ...props }: StartB
   };
   return (
     <>
-      {!isWashed && <p className="hazard">{PLAN_WORDS.washFirst}</p>}
+      {!isWashed && <p className="hazard">{words.washFirst}</p>}
       <button type="button" className={`button ${isWashed ? 'button-strong' : ''}`} onClick={start}>
-        {ended?.step === group.step ? PLAN_WORDS.recharge : PLAN_WORDS.start}
+        {ended?.step === group.step ? words.recharge : words.start}
       </button>
     </>
   );
@@ -126,6 +126,7 @@ interface GroupWashOutProps extends Pick<NextStepProps, 'settings' | 'onChange'>
 }
 
 function GroupWashOut({ mine, settings, onChange }: GroupWashOutProps) {
+  const words = texts().plan;
   const { washOut } = settings;
   const [isBegun, setBegun] = useState(false);
   const onEvent = (event: WashOutEvent) => onChange({ washOut: washOutAfter(washOut, event) });
@@ -139,10 +140,10 @@ function GroupWashOut({ mine, settings, onChange }: GroupWashOutProps) {
   return (
     <div className="wash-out">
       <p>
-        <strong>{PLAN_WORDS.washOut}.</strong> {PLAN_WORDS.washOutWhy}
+        <strong>{words.washOut}.</strong> {words.washOutWhy}
       </p>
       <button type="button" className="button" onClick={begin}>
-        {PLAN_WORDS.washOutBegin}
+        {words.washOutBegin}
       </button>
     </div>
   );
@@ -160,7 +161,7 @@ function MachineChoice({ machines, machine, onChoose }: MachineChoiceProps) {
   return (
     <div className="field-beside">
       <label className="field-label" htmlFor={id}>
-        {PLAN_WORDS.machine}
+        {texts().plan.machine}
       </label>
       <select id={id} value={machine?.id ?? ''} onChange={(event) => onChoose(event.target.value)}>
         {machines.map((one) => (

@@ -2,17 +2,21 @@ import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { nextCheck } from '../../bundle/nextCheck';
 import type { BatchHistory } from '../../history/batchHistory';
-import type { Day, MachineRecord } from '../../journal/records';
+import type { Day, MachineRecord, RecordId } from '../../journal/records';
 import { chargesOf, gritOnHand } from '../../recipes/gritOnHand';
 import { machineFor, nextGroups } from '../../recipes/nextGroups';
 import type { PlanSettings } from '../../recipes/planSettings';
 import { runOfGroup } from '../../recipes/startRun';
 import { idleMachines, underWay } from '../../recipes/underWay';
 import type { Units } from '../../recipes/units';
+import { ownWords } from '../../texts/ownWords';
+import { seenName } from '../../texts/seenName';
+import { texts } from '../../texts/speech';
+import { useSpeech } from '../useSpeech';
 import { DueList } from './DueList';
 import { GritOnHand } from './GritOnHand';
 import { GroupFilling } from './GroupFilling';
-import { dayWords, PLAN_WORDS } from './planWords';
+import { dayWords } from './planWords';
 
 export interface PlanScreenProps {
   /** All batches: those that are over still used grit. */
@@ -28,6 +32,7 @@ export interface PlanScreenProps {
 
 /** What is due, how full the machines are, and what grit is left. */
 export function PlanScreen(props: PlanScreenProps) {
+  const words = useSpeech().texts.plan;
   const { machines, today, units, settings, onChange } = props;
   const batches = props.batches.filter(({ batch }) => !batch.isOver);
   const onHand = useMemo(() => {
@@ -36,11 +41,11 @@ export function PlanScreen(props: PlanScreenProps) {
   }, [props.batches, machines, settings.recipes, settings.stock]);
   return (
     <div className="journal plan">
-      <h2>{PLAN_WORDS.plan}</h2>
+      <h2>{words.title}</h2>
       <DuePanel {...props} batches={batches} />
       <FillingPanel batches={batches} machines={machines} units={units} />
       <section aria-labelledby="grit-title" className="plan-panel">
-        <h3 id="grit-title">{PLAN_WORDS.grit}</h3>
+        <h3 id="grit-title">{words.grit}</h3>
         <GritOnHand
           onHand={onHand}
           stock={settings.stock}
@@ -53,32 +58,34 @@ export function PlanScreen(props: PlanScreenProps) {
   );
 }
 
+/** A machine's name as it stands in a sentence; null for one that was not said. */
+function nameOf(machines: readonly MachineRecord[], machine: RecordId | null): string | null {
+  const name = machines.find(({ id }) => id === machine)?.name;
+  return name === undefined ? null : ownWords(name);
+}
+
 function DuePanel({ batches, machines, today, onCalendar }: PlanScreenProps) {
+  const words = texts().plan;
   const turning = underWay(batches, today);
   const checks = batches.flatMap((history) => nextCheck(history, machines) ?? []);
   const unknown = batches.filter(({ batch }) => checks.every((check) => check.batch !== batch.id));
   const idle = idleMachines(machines, turning);
   return (
     <section aria-labelledby="due-title" className="plan-panel plan-due">
-      <h3 id="due-title">{PLAN_WORDS.due}</h3>
-      <DueList
-        checks={checks}
-        turning={turning}
-        today={today}
-        machineName={(id) => machines.find((machine) => machine.id === id)?.name ?? null}
-      />
+      <h3 id="due-title">{words.due}</h3>
+      <DueList checks={checks} turning={turning} today={today} machineName={(id) => nameOf(machines, id)} />
       {idle.length > 0 && (
         <p>
-          <strong>{PLAN_WORDS.free}:</strong> {idle.map(({ name }) => name).join(', ')}
+          <strong>{words.free}</strong> {idle.map(({ name }) => ownWords(name)).join(', ')}
         </p>
       )}
       {unknown.length > 0 && (
         <p>
-          {PLAN_WORDS.unknownBatches}{' '}
+          {words.unknownBatches}{' '}
           {unknown.map(({ batch }, i) => (
             <span key={batch.id}>
               {i > 0 && ', '}
-              <Link href={`/journal/${batch.id}`}>{batch.name}</Link>
+              <Link href={`/journal/${batch.id}`}>{seenName(batch.name)}</Link>
             </span>
           ))}
           .
@@ -86,7 +93,7 @@ function DuePanel({ batches, machines, today, onCalendar }: PlanScreenProps) {
       )}
       {onCalendar !== undefined && checks.length > 0 && (
         <button type="button" className="button" onClick={onCalendar}>
-          {PLAN_WORDS.calendar}
+          {words.calendar}
         </button>
       )}
     </section>
@@ -94,18 +101,19 @@ function DuePanel({ batches, machines, today, onCalendar }: PlanScreenProps) {
 }
 
 function FillingPanel({ batches, machines, units }: Pick<PlanScreenProps, 'batches' | 'machines' | 'units'>) {
+  const words = texts().plan;
   const checked = batches
     .map((history) => ({ history, groups: nextGroups(history) }))
     .filter(({ groups }) => groups.length > 0);
   return (
     <section aria-labelledby="filling-title" className="plan-panel">
-      <h3 id="filling-title">{PLAN_WORDS.filling}</h3>
-      {checked.length === 0 && <p>{PLAN_WORDS.fillingEmpty}</p>}
+      <h3 id="filling-title">{words.filling}</h3>
+      {checked.length === 0 && <p>{words.fillingEmpty}</p>}
       {checked.map(({ history, groups }) => (
         <div key={history.batch.id} className="filling-batch">
           <p>
-            <Link href={`/journal/${history.batch.id}`}>{history.batch.name}</Link>{' '}
-            <span className="fine">after the check on {dayWords(history.checks.at(-1)!.check.day)}</span>
+            <Link href={`/journal/${history.batch.id}`}>{seenName(history.batch.name)}</Link>{' '}
+            <span className="fine">{words.afterCheck(dayWords(history.checks.at(-1)!.check.day))}</span>
           </p>
           {groups.map((group) => (
             <GroupFilling
@@ -118,11 +126,7 @@ function FillingPanel({ batches, machines, units }: Pick<PlanScreenProps, 'batch
           ))}
         </div>
       ))}
-      {checked.length > 0 && (
-        <p className="fine plan-how">
-          {PLAN_WORDS.fillHardness} {PLAN_WORDS.fillingHow}
-        </p>
-      )}
+      {checked.length > 0 && <p className="fine plan-how">{words.fillingHow}</p>}
     </section>
   );
 }

@@ -1,11 +1,12 @@
 import { useState } from 'react';
-import { STEP_FACTS, type Step } from '../../grading/steps';
+import type { Step } from '../../grading/steps';
 import type { MachineRecord } from '../../journal/records';
 import { type OwnRecipe, type OwnRecipes, recipeFor, sayOwn } from '../../recipes/ownRecipes';
 import { type Amount, type Recipe, type SaidBy, usualRecipe } from '../../recipes/recipe';
-import { SUPPLY_FACTS } from '../../recipes/supplies';
+import { supplyName } from '../../recipes/supplies';
 import { amountWords, type Units } from '../../recipes/units';
-import { loadWords, PLAN_WORDS, roomAndWater, SAID_BY_WORDS, spanWords } from './planWords';
+import { texts } from '../../texts/speech';
+import { loadWords, roomAndWater, spanWords } from './planWords';
 import { RecipeEditor } from './RecipeEditor';
 import { takeFocus } from './takeFocus';
 
@@ -20,6 +21,7 @@ interface RecipeCardProps {
 
 /** What goes into a machine for a step, and for how long. */
 export function RecipeCard({ step, machine, units, own, onOwn }: RecipeCardProps) {
+  const words = texts().plan;
   const [isChanging, setChanging] = useState(false);
   const [wasChanging, setWasChanging] = useState(false);
   const [dropped, setDropped] = useState<OwnRecipe | null>(null);
@@ -40,13 +42,13 @@ export function RecipeCard({ step, machine, units, own, onOwn }: RecipeCardProps
   return (
     <div className="recipe">
       <p className="recipe-for">
-        <strong>{STEP_FACTS[step].title}</strong>
+        <strong>{texts().verdicts.steps[step]}</strong>
         <span>{loadWords(recipe, units)}</span>
       </p>
-      {recipe.amounts.length === 0 && recipe.days === null && <p>{PLAN_WORDS.noUsual}</p>}
+      {recipe.amounts.length === 0 && recipe.days === null && <p>{words.noUsual}</p>}
       <RecipeLines recipe={recipe} units={units} />
       {recipe.note !== '' && <p className="recipe-note">{recipe.note}</p>}
-      {machine === null && <p>{PLAN_WORDS.noMachine}</p>}
+      {machine === null && <p>{words.noMachine}</p>}
       {machine !== null && isChanging && (
         <RecipeEditor
           recipe={recipe}
@@ -59,21 +61,22 @@ export function RecipeCard({ step, machine, units, own, onOwn }: RecipeCardProps
       {machine !== null && !isChanging && (
         <p className="plan-buttons">
           <button type="button" className="button" onClick={open} ref={takeFocus(wasChanging)}>
-            {PLAN_WORDS.change}
+            {words.change}
           </button>
           {dropped !== null && (
             <button type="button" className="button button-quiet" onClick={() => say(dropped)}>
-              {PLAN_WORDS.undo}
+              {words.undo}
             </button>
           )}
         </p>
       )}
-      <p className="fine plan-how">{PLAN_WORDS.common}</p>
+      <p className="fine plan-how">{words.common}</p>
     </div>
   );
 }
 
 function RecipeLines({ recipe, units }: { recipe: Recipe; units: Units }) {
+  const words = texts().plan;
   return (
     <ul className="recipe-lines">
       {recipe.amounts.map((amount) => (
@@ -82,7 +85,7 @@ function RecipeLines({ recipe, units }: { recipe: Recipe; units: Units }) {
       {recipe.days !== null && (
         <li>
           <span className="recipe-much">{spanWords(recipe.days)}</span>
-          <span>{recipe.step === 'coarse' ? 'then check, and charge again' : 'then check'}</span>
+          <span>{recipe.step === 'coarse' ? words.thenCheckAndCharge : words.thenCheck}</span>
           <SaidByMark saidBy={recipe.days.saidBy} />
         </li>
       )}
@@ -102,7 +105,7 @@ function AmountLine({ amount, units }: { amount: Amount; units: Units }) {
     <li>
       <span className="recipe-much">{first}</span>
       <span>
-        {SUPPLY_FACTS[amount.supply].name} <span className="fine">({second})</span>
+        {supplyName(amount.supply)} <span className="fine">({second})</span>
       </span>
       <SaidByMark saidBy={amount.saidBy} />
     </li>
@@ -111,6 +114,7 @@ function AmountLine({ amount, units }: { amount: Amount; units: Units }) {
 
 /** Who says so, where it is not common practice. */
 function SaidByMark({ saidBy }: { saidBy: SaidBy }) {
-  const mark = SAID_BY_WORDS[saidBy];
-  return mark === '' ? null : <span className="fine recipe-mark">{mark}</span>;
+  return saidBy === 'common-practice' ? null : (
+    <span className="fine recipe-mark">{texts().plan.saidBy[saidBy]}</span>
+  );
 }

@@ -2,9 +2,13 @@ import { type FormEvent, useId, useState } from 'react';
 import type { OwnRecipe } from '../../recipes/ownRecipes';
 import type { Recipe } from '../../recipes/recipe';
 import { atTheBench, inTablespoons } from '../../recipes/spoons';
-import { gramsOf, onTheScale, SUPPLY_FACTS, type Supply, tablespoonsOf } from '../../recipes/supplies';
+import { gramsOf, onTheScale, type Supply, supplyName, tablespoonsOf } from '../../recipes/supplies';
 import type { Units } from '../../recipes/units';
-import { capitalized, PLAN_WORDS } from './planWords';
+import { capitalized } from '../../texts/capitalized';
+import { withDecimalMark } from '../../texts/plainNumber';
+import { texts } from '../../texts/speech';
+import { typedNumber } from '../../texts/typedNumber';
+import { NumberInput } from '../parts/NumberInput';
 import { takeFocus } from './takeFocus';
 
 interface RecipeEditorProps {
@@ -20,6 +24,8 @@ interface RecipeEditorProps {
 
 /** The owner's own amounts, days and remark; what is left as it is stays as it was said before. */
 export function RecipeEditor({ recipe, said, units, onSave, onCancel }: RecipeEditorProps) {
+  const words = texts().plan;
+  const amountLabel = units.amount === 'spoons' ? words.inTablespoons : words.inGrams;
   const supplies: readonly Supply[] = [recipe.step, 'borax'];
   const shown = Object.fromEntries(supplies.map((supply) => [supply, shownAmount(recipe, supply, units)]));
   const [amounts, setAmounts] = useState<Readonly<Record<string, string>>>(shown);
@@ -32,11 +38,12 @@ export function RecipeEditor({ recipe, said, units, onSave, onCancel }: RecipeEd
     const changed = supplies.filter((supply) => amounts[supply] !== shown[supply]);
     const own = changed.map((supply) => [supply, tablespoonsIn(amounts[supply] ?? '', supply, units)]);
     const areDaysNew = from !== `${recipe.days?.from ?? ''}` || to !== `${recipe.days?.to ?? ''}`;
-    const [least, most] = [Number(from), Number(to)].sort((a, b) => a - b);
+    const days = [typedNumber(from), typedNumber(to)].flatMap((one) => one ?? []).sort((a, b) => a - b);
+    const [least, most] = days;
     onSave({
       ...said,
       ...(own.length > 0 ? { tablespoons: { ...said.tablespoons, ...Object.fromEntries(own) } } : {}),
-      ...(areDaysNew && from !== '' && to !== '' ? { days: { from: least!, to: most! } } : {}),
+      ...(areDaysNew && least !== undefined && most !== undefined ? { days: { from: least, to: most } } : {}),
       ...(note === recipe.note ? {} : { note: note.trim() }),
     });
   };
@@ -45,18 +52,18 @@ export function RecipeEditor({ recipe, said, units, onSave, onCancel }: RecipeEd
       {supplies.map((supply) => (
         <NumberField
           key={supply}
-          label={`${capitalized(SUPPLY_FACTS[supply].name)}, ${units.amount === 'spoons' ? 'tablespoons' : 'grams'}`}
+          label={amountLabel(capitalized(supplyName(supply)))}
           value={amounts[supply] ?? ''}
           onValue={(value) => setAmounts({ ...amounts, [supply]: value })}
         />
       ))}
       <div className="recipe-days">
-        <NumberField label={PLAN_WORDS.daysFrom} value={from} onValue={setFrom} />
-        <NumberField label={PLAN_WORDS.daysTo} value={to} onValue={setTo} />
+        <NumberField label={words.daysFrom} value={from} onValue={setFrom} />
+        <NumberField label={words.daysTo} value={to} onValue={setTo} />
       </div>
       <div className="field">
         <label className="field-label" htmlFor={noteId}>
-          {PLAN_WORDS.note}
+          {words.note}
         </label>
         <input
           id={noteId}
@@ -68,15 +75,15 @@ export function RecipeEditor({ recipe, said, units, onSave, onCancel }: RecipeEd
       </div>
       <div className="plan-buttons">
         <button type="submit" className="button button-strong">
-          {PLAN_WORDS.save}
+          {words.save}
         </button>
         {Object.keys(said).length > 0 && (
           <button type="button" className="button" onClick={() => onSave(null)}>
-            {PLAN_WORDS.asUsual}
+            {words.asUsual}
           </button>
         )}
         <button type="button" className="button button-quiet" onClick={onCancel}>
-          {PLAN_WORDS.cancel}
+          {words.cancel}
         </button>
       </div>
     </form>
@@ -96,15 +103,7 @@ function NumberField({ label, value, onValue }: NumberFieldProps) {
       <label className="field-label" htmlFor={id}>
         {label}
       </label>
-      <input
-        id={id}
-        type="number"
-        inputMode="decimal"
-        min="0"
-        step="any"
-        value={value}
-        onChange={(event) => onValue(event.target.value)}
-      />
+      <NumberInput id={id} value={value} onValue={onValue} />
     </div>
   );
 }
@@ -115,11 +114,11 @@ function shownAmount({ amounts }: Recipe, supply: Supply, { amount }: Units): st
   const spoons = atTheBench(exact);
   if (spoons === null) return '0';
   return amount === 'spoons'
-    ? String(Number(inTablespoons(spoons).toFixed(2)))
-    : String(onTheScale(gramsOf(supply, exact)));
+    ? withDecimalMark(String(Number(inTablespoons(spoons).toFixed(2))))
+    : withDecimalMark(String(onTheScale(gramsOf(supply, exact))));
 }
 
 function tablespoonsIn(value: string, supply: Supply, { amount }: Units): number {
-  const number = Math.max(0, Number(value) || 0);
+  const number = typedNumber(value) ?? 0;
   return amount === 'spoons' ? number : tablespoonsOf(supply, number);
 }

@@ -1,5 +1,4 @@
 import { useEffect, useId, useState } from 'react';
-import { CAUTIONS } from '../../grading/cautions';
 import {
   CAUTION_AT,
   isWashedOut,
@@ -9,7 +8,8 @@ import {
   type WashOutItem,
   type WashOut as WashOutState,
 } from '../../recipes/washOut';
-import { clockWords, PLAN_WORDS, stepTitle, WASH_OUT_WORDS } from './planWords';
+import { texts } from '../../texts/speech';
+import { clockWords } from './planWords';
 import { takeFocus } from './takeFocus';
 
 interface WashOutProps {
@@ -21,23 +21,22 @@ interface WashOutProps {
 
 /** What is done before finer grit goes in, to be ticked off; each caution stands where it matters. */
 export function WashOut({ washOut, onEvent, takesFocus = false }: WashOutProps) {
+  const words = texts().plan;
   const { from, to, ticked } = washOut;
   const title = useId();
   return (
     <section className="wash-out" aria-labelledby={title}>
       <h4 id={title} className="wash-out-title" tabIndex={-1} ref={takeFocus(takesFocus)}>
-        {PLAN_WORDS.washOut}: {stepTitle(from).toLowerCase()} off, before {stepTitle(to).toLowerCase()}
+        {words.washOutOf(from, to)}
       </h4>
-      <p>{PLAN_WORDS.washOutWhy}</p>
+      <p>{words.washOutWhy}</p>
       <ol>
         {WASH_OUT_ITEMS.map((item) => (
           <WashOutRow key={item} item={item} washOut={washOut} onEvent={onEvent} />
         ))}
       </ol>
       <p role="status" className="wash-out-state">
-        {isWashedOut(washOut)
-          ? PLAN_WORDS.washOutDone
-          : `${ticked.length} of ${WASH_OUT_ITEMS.length} ticked.`}
+        {isWashedOut(washOut) ? words.washOutDone : words.ticked(ticked.length, WASH_OUT_ITEMS.length)}
       </p>
     </section>
   );
@@ -45,7 +44,8 @@ export function WashOut({ washOut, onEvent, takesFocus = false }: WashOutProps) 
 
 function WashOutRow({ item, washOut, onEvent }: WashOutProps & { item: WashOutItem }) {
   const isTicked = washOut.ticked.includes(item);
-  const caution = CAUTIONS.find(({ about }) => about === CAUTION_AT[item]);
+  const about = CAUTION_AT[item];
+  const caution = about && texts().verdicts.cautions[about];
   const cautionId = useId();
   return (
     <li className="wash-out-row" data-ticked={isTicked}>
@@ -56,11 +56,11 @@ function WashOutRow({ item, washOut, onEvent }: WashOutProps & { item: WashOutIt
           aria-describedby={caution && !isTicked ? cautionId : undefined}
           onChange={() => onEvent({ type: isTicked ? 'untick' : 'tick', item })}
         />
-        <span>{WASH_OUT_WORDS[item]}</span>
+        <span>{texts().plan.washOutItems[item]}</span>
       </label>
       {caution && !isTicked && (
         <p className="hazard" id={cautionId}>
-          {caution.text}
+          {caution}
         </p>
       )}
       {item === 'soap' && !isTicked && <SoapClock washOut={washOut} onEvent={onEvent} />}
@@ -70,13 +70,15 @@ function WashOutRow({ item, washOut, onEvent }: WashOutProps & { item: WashOutIt
 
 /** How long the detergent run still takes. */
 function SoapClock({ washOut, onEvent }: WashOutProps) {
+  const words = texts().plan;
   const nowMs = useNow();
-  const run = soapRun(washOut, nowMs);
+  // What was started a moment ago is younger than the time last looked at.
+  const run = soapRun(washOut, Math.max(nowMs, washOut.soapSinceMs ?? 0));
   const start = () => onEvent({ type: 'soap', atMs: Date.now() });
   if (run === null) {
     return (
       <button type="button" className="button" onClick={start}>
-        {PLAN_WORDS.soapStart}
+        {words.soapStart}
       </button>
     );
   }
@@ -84,11 +86,11 @@ function SoapClock({ washOut, onEvent }: WashOutProps) {
     <p className="soap-clock">
       <span>
         {run.leftMs > 0
-          ? `${Math.ceil(run.leftMs / 60_000)} minutes to go: stop between ${clockWords(run.endsMs)} and ${clockWords(run.latestMs)}.`
-          : `Long enough since ${clockWords(run.endsMs)}: stop by ${clockWords(run.latestMs)}.`}
+          ? words.soapLeft(Math.ceil(run.leftMs / 60_000), clockWords(run.endsMs), clockWords(run.latestMs))
+          : words.soapLong(clockWords(run.endsMs), clockWords(run.latestMs))}
       </span>
       <button type="button" className="button button-quiet" onClick={start}>
-        {PLAN_WORDS.soapAgain}
+        {words.soapAgain}
       </button>
     </p>
   );

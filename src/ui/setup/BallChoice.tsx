@@ -1,4 +1,9 @@
+import { useId } from 'react';
 import { BALL_RANGE_MM } from '../../state/keptSettings';
+import { lengthNumber, lengthUnit, lengthWords, mmOfTyped, typedLength } from '../../texts/measures';
+import { withDecimalMark } from '../../texts/plainNumber';
+import { texts } from '../../texts/speech';
+import { KeptNumberInput } from '../parts/NumberInput';
 import { useSettings } from '../stores';
 
 /** Diameter of the reference ball. */
@@ -6,27 +11,24 @@ export function BallChoice() {
   const ballMm = useSettings((state) => state.ballMm);
   const noBall = useSettings((state) => state.noBall);
   const change = useSettings((state) => state.change);
+  const words = texts().setup;
+  const id = useId();
   const [least, most] = BALL_RANGE_MM;
-  const setDiameter = (wished: number) => {
+  const setDiameter = (typed: number) => {
+    const wished = mmOfTyped(typed);
     if (wished >= least && wished <= most) change({ ballMm: wished });
   };
   return (
     <div className="choices">
-      <label className="field">
-        <span className="field-label">Diameter of the dark glass ball, mm</span>
-        <input
-          type="number"
-          inputMode="decimal"
-          min={least}
-          max={most}
-          step="0.1"
-          defaultValue={ballMm}
+      <label className="field" htmlFor={id}>
+        <span className="field-label">{words.ballDiameter(lengthUnit())}</span>
+        <KeptNumberInput
+          id={id}
+          kept={withDecimalMark(String(typedLength(ballMm)))}
           disabled={noBall}
-          onChange={(event) => setDiameter(event.target.valueAsNumber)}
+          onNumber={setDiameter}
         />
-        <span className="fine">
-          {least} to {most} mm. All sizes are measured against it.
-        </span>
+        <span className="fine">{words.ballRange(lengthNumber(least), lengthWords(most))}</span>
       </label>
     </div>
   );

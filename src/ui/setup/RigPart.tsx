@@ -1,12 +1,14 @@
 import type { PhotoReport } from '../../analysis/report';
 import { rigAdvice } from '../../grading/rigAdvice';
 import { rigNotes } from '../../grading/rigNotes';
+import { texts } from '../../texts/speech';
 import { useCurrentPhoto, useSettings } from '../stores';
 import { LampSketch } from './LampSketch';
 import { daySentence, lampSentence } from './rigWords';
 
 /** Lamp and camera: what the photo tells of them, how they compare with the remembered ones, and what to better. */
 export function RigPart() {
+  const words = texts().setup;
   const photo = useCurrentPhoto();
   const rig = useSettings((state) => state.rig);
   const rigDay = useSettings((state) => state.rigDay);
@@ -16,25 +18,21 @@ export function RigPart() {
   const report = photo?.report ?? null;
   const withBall = report?.ball ? report : null;
   return (
-    <section className="choices rig" aria-label="Lamp and camera">
-      <h3>Lamp and camera</h3>
+    <section className="choices rig" aria-label={words.lampAndCamera}>
+      <h3>{words.lampAndCamera}</h3>
       <LampSketch now={withBall?.rig.light ?? null} remembered={rig?.light ?? null} />
       {withBall !== null && <RigFacts report={withBall} />}
       {report !== null && rig !== null && <Comparison report={report} isKept={report.rig === rig} />}
       <p className="fine" role="status">
-        {rig === null ? 'Nothing is remembered yet.' : daySentence(rigDay)}
+        {rig === null ? words.nothingRemembered : daySentence(rigDay)}
       </p>
       {withBall !== null && photo?.sample !== true && withBall.rig !== rig && (
         <button type="button" className="button button-strong" onClick={() => keepRig(withBall.rig)}>
-          {rig === null ? 'Remember this lamp and camera' : 'Remember these instead'}
+          {rig === null ? words.remember : words.rememberInstead}
         </button>
       )}
       {(withBall === null || photo?.sample === true) && (
-        <p className="fine">
-          {photo?.sample === true
-            ? 'This is the sample. To remember your own lamp and camera, photograph your tray with the ball in it.'
-            : 'To remember lamp and camera, photograph the tray with the ball in it.'}
-        </p>
+        <p className="fine">{photo?.sample === true ? words.isSample : words.needsBall}</p>
       )}
       <label className="tick">
         <input
@@ -43,7 +41,7 @@ export function RigPart() {
           disabled={rig === null}
           onChange={(event) => change({ noBall: event.target.checked })}
         />
-        No ball in the tray: measure by the remembered lamp and camera
+        {words.noBall}
       </label>
     </section>
   );
@@ -64,7 +62,7 @@ function RigFacts({ report }: { report: PhotoReport }) {
 }
 
 function Comparison({ report, isKept }: { report: PhotoReport; isKept: boolean }) {
-  if (isKept) return <p className="rig-check">This photo is the one remembered.</p>;
+  if (isKept) return <p className="rig-check">{texts().setup.isRemembered}</p>;
   if (!report.rigCheck) return null;
   const [judgment, ...more] = rigNotes(report.rigCheck);
   return (

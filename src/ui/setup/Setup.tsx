@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
+import { texts } from '../../texts/speech';
 import { Modal } from '../parts/Modal';
 import { useSettings, useStoreActions } from '../stores';
 import { BallChoice } from './BallChoice';
@@ -17,7 +19,10 @@ export function Setup({ onClose }: { onClose: () => void }) {
     onClose();
   };
   return (
-    <Modal title="Setup" onClose={close}>
+    <Modal title={texts().page.setup} onClose={close}>
+      <Link href="/rig" className="button" onClick={close}>
+        {texts().rigGuide.setupLink}
+      </Link>
       <BallChoice />
       <RigPart />
       <LimitsChoice />

@@ -1,6 +1,6 @@
 import { STEPS, type Step } from '../../grading/steps';
+import { texts } from '../../texts/speech';
 import { useSettings } from '../stores';
-import { STEP_WORDS } from './stepWords';
 
 /** Grains as coarse as the step, in a row: the scale is read without words. */
 function Grains({ place }: { place: number }) {
@@ -22,10 +22,11 @@ function Grains({ place }: { place: number }) {
 /** Which step the stones come from; changing it grades them anew at once. */
 export function StepChoice() {
   const step = useSettings((state) => state.step);
+  const words = texts().setup;
   const change = useSettings((state) => state.change);
   return (
     <fieldset>
-      <legend>These stones come out of</legend>
+      <legend>{words.outOf}</legend>
       <div className="steps">
         {STEPS.map((choice: Step, place: number) => (
           <label key={choice} className="step">
@@ -37,7 +38,7 @@ export function StepChoice() {
               onChange={() => change({ step: choice })}
             />
             <Grains place={place} />
-            {STEP_WORDS[choice]}
+            {words.shortSteps[choice]}
           </label>
         ))}
       </div>

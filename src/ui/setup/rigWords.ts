@@ -1,15 +1,16 @@
 import type { LightReport } from '../../analysis/report';
+import { speech, texts } from '../../texts/speech';
 
 /** From the right, then on toward the upper edge of the picture. */
 const SIDES = [
-  'the right',
-  'the upper right',
-  'the top',
-  'the upper left',
-  'the left',
-  'the lower left',
-  'the bottom',
-  'the lower right',
+  'right',
+  'upper-right',
+  'top',
+  'upper-left',
+  'left',
+  'lower-left',
+  'bottom',
+  'lower-right',
 ] as const;
 /** A lamp nearer to the camera's axis than this comes from no side, degrees. */
 const NO_SIDE_DEG = 3;
@@ -21,23 +22,25 @@ export function offAxisDeg({ direction: [, , z] }: LightReport): number {
 
 /** Where the lamp stands, as one sees it in the picture. */
 export function lampSentence(light: LightReport): string {
+  const { besideCamera, lampFrom, sides } = texts().setup;
   const off = offAxisDeg(light);
-  if (off < NO_SIDE_DEG) return 'The lamp stands right beside the camera.';
+  if (off < NO_SIDE_DEG) return besideCamera;
   const [x, y] = light.direction;
   const eighth = Math.round((4 * Math.atan2(y, x)) / Math.PI);
   const side = SIDES[(eighth + 8) % 8] ?? SIDES[0];
-  return `The light comes from ${side} of the picture, ${Math.round(off)}° off the camera.`;
+  return lampFrom(sides[side], Math.round(off));
 }
 
 /** A day as one says it. */
 export function daySentence(day: string | null): string {
+  const { remembered, rememberedOn } = texts().setup;
   const date = day === null ? Number.NaN : Date.parse(day);
-  if (Number.isNaN(date)) return 'Remembered.';
-  const said = new Intl.DateTimeFormat('en', {
+  if (Number.isNaN(date)) return remembered;
+  const said = new Intl.DateTimeFormat(speech().language, {
     day: 'numeric',
     month: 'long',
     year: 'numeric',
     timeZone: 'UTC',
   });
-  return `Remembered on ${said.format(date)}.`;
+  return rememberedOn(said.format(date));
 }

@@ -1,4 +1,5 @@
 import type { FlawReport } from '../../analysis/report';
+import { texts } from '../../texts/speech';
 import { flawWords } from './flawWords';
 
 interface Props {
@@ -11,8 +12,7 @@ interface Props {
 
 /** The flaws found, numbered as on the crop; touching one brings out its mark. */
 export function FlawList({ flaws, sureCount, lit, onLit }: Props) {
-  if (flaws.length === 0)
-    return <p>No pits, fractures, chips or scratches found on the side that faces the camera.</p>;
+  if (flaws.length === 0) return <p>{texts().stone.noFlaws}</p>;
   return (
     <ol className="flaws">
       {flaws.map((flaw, index) => (
@@ -24,8 +24,7 @@ export function FlawList({ flaws, sureCount, lit, onLit }: Props) {
             onClick={() => onLit(lit === index ? null : index)}
           >
             <span className="flaw-number">{index + 1}</span>
-            {flawWords(flaw)}
-            {index >= sureCount && ', uncertain'}
+            {flawWords(flaw, index >= sureCount)}
           </button>
         </li>
       ))}

@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import type { StoneReport } from '../../analysis/report';
+import { texts } from '../../texts/speech';
+import { HelpLink } from '../parts/HelpLink';
 import { useSettings } from '../stores';
 import { FlawList } from './FlawList';
 import { StoneCrop } from './StoneCrop';
@@ -17,12 +19,15 @@ export function FlawPart({ stone, mmPerPx, bitmap }: Props) {
   const [all, setAll] = useState(false);
   const [lit, setLit] = useState<number | null>(null);
   const { sure, doubtful } = sortFlaws(stone.flaws, sureFrom);
+  const words = texts().stone;
   const shown = all ? [...sure, ...doubtful] : sure;
   return (
     <>
       <StoneCrop stone={stone} flaws={shown} mmPerPx={mmPerPx} bitmap={bitmap} lit={lit} />
       <section>
-        <h3>Flaws found</h3>
+        <h3>
+          {words.flawsFound} <HelpLink to="flaws" />
+        </h3>
         <FlawList flaws={shown} sureCount={sure.length} lit={lit} onLit={setLit} />
         {doubtful.length > 0 && (
           <button
@@ -31,7 +36,7 @@ export function FlawPart({ stone, mmPerPx, bitmap }: Props) {
             aria-pressed={all}
             onClick={() => setAll(!all)}
           >
-            {all ? 'Hide what is uncertain' : `Show ${doubtful.length} more that may be pattern or shadow`}
+            {all ? words.hideUncertain : words.showUncertain(doubtful.length)}
           </button>
         )}
       </section>

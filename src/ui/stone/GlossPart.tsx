@@ -1,6 +1,10 @@
 import type { HighlightReport } from '../../analysis/report';
 import type { StoneGrade } from '../../grading/gradeStone';
+import { texts } from '../../texts/speech';
+import { HelpLink } from '../parts/HelpLink';
+import { Rich } from '../parts/Rich';
 import { GlossScale } from './GlossScale';
+import { glossNumber } from './glossNumber';
 import { HighlightChart } from './HighlightChart';
 import { ShineTable } from './ShineTable';
 import { furtherWords, skinWords } from './skinWords';
@@ -16,44 +20,52 @@ interface Props {
 }
 
 /** How much the stone shines, how sure that is, and how much its material could. */
-export function GlossPart({ gloss, gu60AtMost, further, skin, highlight, withheld }: Props) {
-  if (gloss === null || highlight === null) {
-    return (
-      <section>
-        <h3>Gloss</h3>
-        <p>
-          {withheld
-            ? withheld === 'second-light'
-              ? 'Not read: its highlight lies where it mirrors a second light.'
-              : 'Not read: lamp or camera are not where they were when they were remembered.'
-            : 'No highlight could be read on this stone: it is dull, or its top faces away from lamp and camera.'}
-          {gu60AtMost !== null &&
-            ` It has at most about ${gu60AtMost.toFixed(gu60AtMost < 10 ? 1 : 0)} gloss units at 60°.`}
-        </p>
-      </section>
-    );
-  }
-  const round = (value: number) => value.toFixed(value < 10 ? 1 : 0);
-  const reached = Math.round(100 * gloss.shareOfCeiling);
+export function GlossPart(shown: Props) {
+  const { gloss, further, skin, highlight } = shown;
+  if (gloss === null || highlight === null) return <NoGloss {...shown} />;
+  const { stone, verdicts } = texts();
+  const [gu, low, high, ceiling] = [gloss.gu60, gloss.gu60Low, gloss.gu60High, gloss.ceilingGu60].map(
+    glossNumber,
+  ) as [string, string, string, string];
+  const reached = String(Math.round(100 * gloss.shareOfCeiling));
   return (
     <section>
-      <h3>Gloss, estimated</h3>
+      <h3>
+        {stone.glossEstimated} <HelpLink to="finishes" />
+      </h3>
       <p>
-        <span className="big-number">{gloss.finish}</span>
-        {', '}gloss level {gloss.level}
+        <span className="big-number">
+          <Rich text={stone.finishAndLevel(verdicts.finishes[gloss.finish], gloss.level)} />
+        </span>
         <br />
-        {round(gloss.gu60)} gloss units at 60° ({round(gloss.gu60Low)} to {round(gloss.gu60High)}): {reached}{' '}
-        % of what this material can reach. A perfect polish of it reads {round(gloss.ceilingGu60)}.
+        {stone.glossReading(gu, low, high, reached, ceiling)}
       </p>
       <GlossScale gu={gloss.gu60} low={gloss.gu60Low} high={gloss.gu60High} ceiling={gloss.ceilingGu60} />
       <ShineTable gloss={gloss} bodyReflectance={highlight.bodyReflectance ?? null} />
-      <h3>Its highlight</h3>
+      <h3>
+        {stone.highlight} <HelpLink to="numbers" />
+      </h3>
       {[...skinWords(skin), furtherWords(further)]
         .filter((words) => words !== null)
         .map((words) => (
           <p key={words}>{words}</p>
         ))}
       <HighlightChart profile={highlight.profile} />
+    </section>
+  );
+}
+
+/** Why no gloss was read, and what it is at most. */
+function NoGloss({ withheld, gu60AtMost }: Props) {
+  const { gloss, noGloss, glossAtMost } = texts().stone;
+  const why = withheld === 'second-light' ? withheld : withheld ? 'moved' : 'dull';
+  return (
+    <section>
+      <h3>{gloss}</h3>
+      <p>
+        {noGloss[why]}
+        {gu60AtMost !== null && ` ${glossAtMost(glossNumber(gu60AtMost))}`}
+      </p>
     </section>
   );
 }

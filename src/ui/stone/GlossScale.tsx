@@ -1,3 +1,4 @@
+import { texts } from '../../texts/speech';
 import { axisScale, roundMarks } from './chartScale';
 
 interface Props {
@@ -19,7 +20,7 @@ export function GlossScale({ gu, low, high, ceiling }: Props) {
       className="gloss-scale"
       viewBox="0 0 360 62"
       role="img"
-      aria-label={`${Math.round(gu)} of ${Math.round(ceiling)} gloss units`}
+      aria-label={texts().stone.glossOfCeiling(String(Math.round(gu)), String(Math.round(ceiling)))}
     >
       <path className="scale-line" d="M10 30H350" />
       {roundMarks(most, 5).map((mark) => (
@@ -34,7 +35,7 @@ export function GlossScale({ gu, low, high, ceiling }: Props) {
       <path className="scale-here" d={`M${x(gu)} 20v20`} />
       <path className="scale-ceiling" d={`M${x(ceiling)} 16v22`} />
       <text x={Math.min(348, x(ceiling) + 4)} y="12" textAnchor="end">
-        perfect polish
+        {texts().stone.perfectPolish}
       </text>
     </svg>
   );

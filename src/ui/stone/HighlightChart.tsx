@@ -1,10 +1,14 @@
 import type { HighlightReport } from '../../analysis/report';
+import { withDecimalMark } from '../../texts/plainNumber';
+import { texts } from '../../texts/speech';
+import { Rich } from '../parts/Rich';
 import { axisScale, roundMarks } from './chartScale';
 
 const [LEFT, RIGHT, TOP, BOTTOM] = [40, 348, 12, 150];
 
 /** The highlight's brightness from its center outward: what the photo shows, and the fitted surface. */
 export function HighlightChart({ profile }: { profile: HighlightReport['profile'] }) {
+  const words = texts().stone.chart;
   const { distance, measured, model } = profile;
   const farthest = Math.max(...distance, 1);
   const brightest = Math.max(...measured, ...model, 0.05) * 1.08;
@@ -14,11 +18,7 @@ export function HighlightChart({ profile }: { profile: HighlightReport['profile'
     `${x(distance[index] ?? 0).toFixed(1)} ${y(value).toFixed(1)}`;
   return (
     <figure className="chart">
-      <svg
-        viewBox="0 0 360 186"
-        role="img"
-        aria-label="Brightness of the highlight from its center outward, measured and fitted"
-      >
+      <svg viewBox="0 0 360 186" role="img" aria-label={words.title}>
         {roundMarks(brightest, 3).map((mark) => (
           <g key={`y${mark}`} className="chart-grid">
             <path d={`M${LEFT} ${y(mark)}H${RIGHT}`} />
@@ -29,11 +29,11 @@ export function HighlightChart({ profile }: { profile: HighlightReport['profile'
         ))}
         {roundMarks(farthest, 5).map((mark) => (
           <text key={`x${mark}`} className="chart-mark" x={x(mark)} y={BOTTOM + 16} textAnchor="middle">
-            {mark}
+            {withDecimalMark(String(mark))}
           </text>
         ))}
         <text className="chart-mark" x={(LEFT + RIGHT) / 2} y={BOTTOM + 33} textAnchor="middle">
-          lamp radii from the center
+          {words.across}
         </text>
         <path className="chart-model" d={`M${model.map(place).join('L')}`} />
         {measured.map((value, index) => (
@@ -47,9 +47,7 @@ export function HighlightChart({ profile }: { profile: HighlightReport['profile'
         ))}
       </svg>
       <figcaption>
-        Percent of what a perfect polish would send back. <span className="key-measured">Dots</span>: your
-        photo. <span className="key-model">Line</span>: the surface that fits best. A tall narrow peak is a
-        mirror, a low wide one is matte.
+        <Rich text={words.caption} />
       </figcaption>
     </figure>
   );

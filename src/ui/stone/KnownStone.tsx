@@ -1,5 +1,6 @@
 import { Link } from 'wouter';
-import { ACTION_MARKS, ACTION_ORDER } from '../../picture/actionMarks';
+import { ACTION_ORDER } from '../../picture/actionMarks';
+import { texts } from '../../texts/speech';
 import { ActionSign } from '../parts/ActionSign';
 import { stoneTitle } from '../parts/stoneTitle';
 import { useCurrentPhoto, useJournal, useMinded } from '../stores';
@@ -13,16 +14,15 @@ export function KnownStone({ place }: { place: number }) {
   if (!known || !kept) return null;
   const { name, stone, checkCount, photoAction, verdict, decision } = known;
   const { batch, check } = kept;
+  const { stone: words, verdicts } = texts();
   return (
     <div className="known-stone">
       <p>
-        <Link href={`/journal/${batch}/${stone}`}>{stoneTitle(name)}</Link> of its batch,{' '}
-        {checkCount === 1 ? 'first check' : `${checkCount} checks`}.
-        {verdict.action !== photoAction &&
-          ` The photo alone would say ${ACTION_MARKS[photoAction].word.toLowerCase()}.`}
+        <Link href={`/journal/${batch}/${stone}`}>{stoneTitle(name)}</Link> {words.ofBatch(checkCount)}
+        {verdict.action !== photoAction && ` ${words.photoAlone(verdicts.actionsWithin[photoAction])}`}
       </p>
       <fieldset className="decide">
-        <legend>What you do with it</legend>
+        <legend>{words.decide}</legend>
         {ACTION_ORDER.filter((action) => action !== 'look-closer').map((action) => (
           <button
             key={action}
@@ -33,7 +33,7 @@ export function KnownStone({ place }: { place: number }) {
             onClick={() => say([{ kind: 'decision', batch, check, stone, action }])}
           >
             <ActionSign action={action} />
-            {ACTION_MARKS[action].word}
+            {verdicts.actions[action]}
           </button>
         ))}
       </fieldset>

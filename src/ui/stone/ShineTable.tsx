@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Gloss } from '../../grading/gloss';
 import { shineRange } from '../../grading/shineRange';
+import { texts } from '../../texts/speech';
 import { shineRows } from './shineRows';
 
 interface Props {
@@ -11,21 +12,20 @@ interface Props {
 
 /** All that instruments and eyes would say of this shine; worked out once it is opened. */
 export function ShineTable({ gloss, bodyReflectance }: Props) {
+  const words = texts().stone;
   const [open, setOpen] = useState(false);
   return (
     <details className="shine" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>All figures of its shine</summary>
+      <summary>{words.allFigures}</summary>
       {open && (
         <table>
-          <caption className="fine">
-            What instruments would read on a flat of the same finish, estimated from this photo.
-          </caption>
+          <caption className="fine">{words.figuresNote}</caption>
           <tbody>
-            {shineRows(shineRange(gloss, bodyReflectance)).map(({ name, value, range, words }) => (
+            {shineRows(shineRange(gloss, bodyReflectance)).map(({ name, value, range, words: told }) => (
               <tr key={name}>
                 <th scope="row">
                   {name}
-                  <span className="fine">{words}</span>
+                  <span className="fine">{told}</span>
                 </th>
                 <td>
                   {value ?? '–'}

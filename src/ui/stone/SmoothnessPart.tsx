@@ -1,15 +1,23 @@
 import type { StoneGrade } from '../../grading/gradeStone';
+import { surfaceWords } from '../../texts/measures';
+import { texts } from '../../texts/speech';
+import { HelpLink } from '../parts/HelpLink';
+import { Rich } from '../parts/Rich';
 
 type Shown = Pick<StoneGrade, 'smoothness' | 'smoothnessParts' | 'pitRating'>;
 
 /** The smoothness figure, what each kind of flaw took off it, and how much of the stone it rests on. */
 export function SmoothnessPart({ grade, inspectedCm2 }: { grade: Shown; inspectedCm2: number }) {
+  const words = texts().stone;
   const { density, size } = grade.pitRating;
+  const classes = [density, size].filter((one) => one !== null);
   return (
     <section>
-      <h3>Smoothness</h3>
-      <p>
-        <span className="big-number">{Math.round(grade.smoothness)}</span> of 100
+      <h3>
+        {words.smoothness} <HelpLink to="numbers" />
+      </h3>
+      <p className="big-number">
+        <Rich text={words.smoothnessOf(String(Math.round(grade.smoothness)))} />
       </p>
       <ul className="parts">
         {grade.smoothnessParts.map(({ kind, lost, why }) => (
@@ -20,9 +28,8 @@ export function SmoothnessPart({ grade, inspectedCm2 }: { grade: Shown; inspecte
         ))}
       </ul>
       <p className="fine">
-        {inspectedCm2.toFixed(1)} cm² looked at; what lies beyond is not seen, not sound.
-        {(density ?? size) &&
-          ` Pits in the classes of ASTM G46: ${[density, size].filter(Boolean).join(', ')}.`}
+        {words.inspected(surfaceWords(inspectedCm2, 1))}
+        {classes.length > 0 && ` ${words.pitClasses(classes)}`}
       </p>
     </section>
   );

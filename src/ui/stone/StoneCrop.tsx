@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { FlawReport, StoneReport } from '../../analysis/report';
 import { flawMarks } from '../../picture/flawMarks';
+import { texts } from '../../texts/speech';
 import { StrokeSvg } from '../parts/StrokeSvg';
 import { cropSquare } from './cropSquare';
 
@@ -22,6 +23,7 @@ const SIDE_PX = 900;
 /** The stone enlarged, with its flaws marked; the marks can be taken off to see what lies under them. */
 export function StoneCrop({ stone, flaws, mmPerPx, bitmap, lit }: Props) {
   const ref = useRef<HTMLCanvasElement>(null);
+  const words = texts().stone;
   const [marked, setMarked] = useState(true);
   const square = cropSquare(stone.outline);
   useEffect(() => {
@@ -41,7 +43,7 @@ export function StoneCrop({ stone, flaws, mmPerPx, bitmap, lit }: Props) {
           width={SIDE_PX}
           height={SIDE_PX}
           role="img"
-          aria-label={`Stone ${stone.id} enlarged`}
+          aria-label={words.enlarged(texts().verdicts.stone(stone.id))}
         />
         {marked && (
           <StrokeSvg
@@ -58,7 +60,7 @@ export function StoneCrop({ stone, flaws, mmPerPx, bitmap, lit }: Props) {
           aria-pressed={marked}
           onClick={() => setMarked(!marked)}
         >
-          {marked ? 'Hide the marks' : 'Show the marks'}
+          {marked ? words.hideMarks : words.showMarks}
         </button>
       )}
     </figure>

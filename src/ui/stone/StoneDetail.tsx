@@ -1,6 +1,8 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { PhotoReport, StoneReport } from '../../analysis/report';
 import type { StoneGrade } from '../../grading/gradeStone';
+import { lengthNumber, lengthWords } from '../../texts/measures';
+import { texts } from '../../texts/speech';
 import { usePhotos } from '../stores';
 import { stoneButtonId } from '../tray/StoneButtons';
 import { FlawPart } from './FlawPart';
@@ -19,6 +21,7 @@ interface Props {
 /** Everything known of one stone: first what to do and why, then what was measured. */
 export function StoneDetail({ stone, grade, report, bitmap }: Props) {
   const selectStone = usePhotos((state) => state.selectStone);
+  const { stone: words, verdicts } = texts();
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     title.current?.focus({ preventScroll: true });
@@ -52,24 +55,24 @@ export function StoneDetail({ stone, grade, report, bitmap }: Props) {
     >
       <header className="detail-head">
         <h2 id="detail-title" ref={title} tabIndex={-1}>
-          Stone {stone.id}{' '}
+          {verdicts.stone(stone.id)}{' '}
           <span className="detail-size">
-            {stone.lengthMm.toFixed(0)} × {stone.widthMm.toFixed(0)} mm
+            {lengthNumber(stone.lengthMm, 0)} × {lengthWords(stone.widthMm, 0)}
           </span>
         </h2>
         <button
           type="button"
           className="pebble pebble-plain"
-          aria-label="Previous stone"
+          aria-label={words.previous}
           onClick={() => step(-1)}
         >
           ‹
         </button>
-        <button type="button" className="pebble pebble-plain" aria-label="Next stone" onClick={() => step(1)}>
+        <button type="button" className="pebble pebble-plain" aria-label={words.next} onClick={() => step(1)}>
           ›
         </button>
         <button type="button" className="button" onClick={close}>
-          Close
+          {words.close}
         </button>
       </header>
       <VerdictPart verdict={grade.verdict} />

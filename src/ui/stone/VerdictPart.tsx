@@ -1,6 +1,7 @@
 import type { StoneGrade } from '../../grading/gradeStone';
-import { ACTION_MARKS } from '../../picture/actionMarks';
+import { texts } from '../../texts/speech';
 import { ActionSign } from '../parts/ActionSign';
+import { HelpLink } from '../parts/HelpLink';
 
 /** What to do with the stone, big, and why. */
 export function VerdictPart({ verdict }: { verdict: StoneGrade['verdict'] }) {
@@ -8,7 +9,8 @@ export function VerdictPart({ verdict }: { verdict: StoneGrade['verdict'] }) {
     <div className="verdict">
       <p className="verdict-word">
         <ActionSign action={verdict.action} />
-        {ACTION_MARKS[verdict.action].word}
+        {texts().verdicts.actions[verdict.action]}
+        <HelpLink to="verdicts" />
       </p>
       <ul className="reasons">
         {verdict.reasons.map((reason) => (

@@ -1,25 +1,23 @@
 import type { FlawReport } from '../../analysis/report';
-
-const NAMES: Readonly<Record<FlawReport['kind'], string>> = {
-  pit: 'Pit',
-  fracture: 'Fracture',
-  chip: 'Chip',
-  scratch: 'Scratch',
-};
+import { lengthWords } from '../../texts/measures';
+import { texts } from '../../texts/speech';
 
 /**
  * A flaw in words: kind, size, and what a second photo told of it.
  *
+ * @param isUncertain - Whether the photo is not sure of it.
  * @returns Such as "Pit, 0.9 mm across" or "Fracture, 6.2 mm long".
  */
-export function flawWords(flaw: FlawReport): string {
-  const across = flaw.diameterMm === undefined ? '' : `, ${flaw.diameterMm.toFixed(1)} mm across`;
-  const long = flaw.lengthMm === undefined ? '' : `, ${flaw.lengthMm.toFixed(1)} mm long`;
-  const wide = flaw.widthMm === undefined ? '' : `, about ${flaw.widthMm.toFixed(2)} mm wide`;
-  return `${NAMES[flaw.kind]}${across}${long}${wide}${reliefWords(flaw)}`;
-}
-
-function reliefWords({ followsLamp }: FlawReport): string {
-  if (followsLamp === undefined) return '';
-  return followsLamp ? ', shaded by the lamp' : ', not shaded by the lamp: likely pattern';
+export function flawWords(flaw: FlawReport, isUncertain = false): string {
+  const { stone, verdicts } = texts();
+  const size = (mm: number | undefined, decimals: number) =>
+    mm === undefined ? null : lengthWords(mm, decimals);
+  return stone.flaw({
+    title: verdicts.flawTitles[flaw.kind],
+    across: size(flaw.diameterMm, 1),
+    long: size(flaw.lengthMm, 1),
+    wide: size(flaw.widthMm, 2),
+    followsLamp: flaw.followsLamp ?? null,
+    isUncertain,
+  });
 }

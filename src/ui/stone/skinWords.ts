@@ -1,5 +1,9 @@
 import type { StoneGrade } from '../../grading/gradeStone';
 import type { MeasuredSkin } from '../../grading/measuredStone';
+import { areaWords, lengthWords } from '../../texts/measures';
+import { withDecimalMark } from '../../texts/plainNumber';
+import { texts } from '../../texts/speech';
+import { glossNumber } from './glossNumber';
 
 /**
  * What the lamp's image says of waves and dull patches, in words.
@@ -20,31 +24,27 @@ export function skinWords(skin: MeasuredSkin | null): string[] {
  */
 export function furtherWords(further: StoneGrade['furtherGloss']): string | null {
   if (further.length === 0) return null;
-  const round = (value: number) => value.toFixed(value < 10 ? 1 : 0);
-  const said = further.map(
-    ({ gu60, gu60Low, gu60High }) => `${round(gu60)} gloss units (${round(gu60Low)} to ${round(gu60High)})`,
+  const words = texts().stone;
+  const readings = further.map(({ gu60, gu60Low, gu60High }) =>
+    words.furtherReading(glossNumber(gu60), glossNumber(gu60Low), glossNumber(gu60High)),
   );
-  const read = `The lamp is mirrored elsewhere on this stone too, there with ${said.join(' and ')}`;
-  return further.some(({ differs }) => differs)
-    ? `Unevenly polished. ${read}.`
-    : `${read}: as even as can be told.`;
+  return words.further(
+    readings,
+    further.some(({ differs }) => differs),
+  );
 }
 
 function wavesSentence(waviness: MeasuredSkin['waviness']): string | null {
   if (!waviness) return null;
   const { slopeDeg, slopeLowDeg, slopeHighDeg, wavelengthMm, longestMm } = waviness;
-  if (slopeDeg === null || wavelengthMm === null) {
-    return `No waviness seen, in waves of up to ${longestMm.toFixed(1)} mm.`;
-  }
-  const [slope, low, high] = [slopeDeg, slopeLowDeg, slopeHighDeg].map((value) => value.toFixed(1));
-  return `Waviness, apart from the gloss: slopes of ${slope}° (${low} to ${high}) in waves about ${wavelengthMm.toFixed(1)} mm long, as orange peel has.`;
+  const { noWaves, waves } = texts().stone;
+  if (slopeDeg === null || wavelengthMm === null) return noWaves(lengthWords(longestMm, 1));
+  const angle = (deg: number) => withDecimalMark(deg.toFixed(1));
+  return waves(angle(slopeDeg), angle(slopeLowDeg), angle(slopeHighDeg), lengthWords(wavelengthMm, 1));
 }
 
 function patchesSentence(patches: MeasuredSkin['dullPatches']): string | null {
   if (patches.length === 0) return null;
   const total = patches.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
-  const area = total < 0.095 ? total.toFixed(2) : total.toFixed(1);
-  return patches.length === 1
-    ? `A dull patch of ${area} mm² inside the mirrored lamp: a pit, frosting or an undercut grain.`
-    : `${patches.length} dull patches inside the mirrored lamp, together ${area} mm²: pits, frosting or undercut grains.`;
+  return texts().stone.dullPatches(patches.length, areaWords(total, total < 0.095 ? 2 : 1));
 }

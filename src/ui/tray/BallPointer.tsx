@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { texts } from '../../texts/speech';
 
 interface Props {
   readonly widthPx: number;
@@ -35,7 +36,7 @@ export function BallPointer({ widthPx, heightPx, onPoint, onCancel }: Props) {
       ref={ref}
       type="button"
       className="ball-pointer"
-      aria-label="Cross for the ball: move it with the arrow keys, set it down with Enter"
+      aria-label={texts().tray.ballCross}
       style={{ left: `${(100 * column) / widthPx}%`, top: `${(100 * row) / heightPx}%` }}
       onKeyDown={press}
       onClick={() => onPoint(row, column)}

@@ -1,5 +1,6 @@
 import type { WarningCode } from '../../image/notice';
 import type { TrayPhoto } from '../../state/trayPhoto';
+import { texts } from '../../texts/speech';
 import { PhotoWarnings } from '../photo/PhotoWarnings';
 
 interface Props {
@@ -13,12 +14,13 @@ interface Props {
 
 /** What photo this is, and what to know before trusting it. */
 export function PhotoTitle({ photo, pointing, onPointing, lit, onLit }: Props) {
+  const words = texts().tray;
   if (pointing) {
     return (
       <div className="title title-pointing" role="status">
-        <p>Tap the dark glass ball in the photo.</p>
+        <p>{words.tapBall}</p>
         <button type="button" className="button" onClick={() => onPointing(false)}>
-          Never mind
+          {words.neverMind}
         </button>
       </div>
     );
@@ -26,8 +28,8 @@ export function PhotoTitle({ photo, pointing, onPointing, lit, onLit }: Props) {
   return (
     <div className="title">
       <p className="title-name">
-        <strong>{photo.sample ? 'Sample tray.' : photo.name}</strong>
-        {photo.sample && ' A rendered picture, measured here like any photo.'}
+        <strong>{photo.sample ? words.sampleTray : photo.name}</strong>
+        {photo.sample && ` ${words.sampleNote}`}
       </p>
       {photo.report !== null && <PhotoWarnings report={photo.report} lit={lit} onLit={onLit} />}
     </div>

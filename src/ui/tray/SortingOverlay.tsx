@@ -3,6 +3,7 @@ import type { Action } from '../../grading/opinion';
 import type { WarningCode } from '../../image/notice';
 import { sortingPicture } from '../../picture/sortingPicture';
 import type { GradedPhoto } from '../../state/gradePhoto';
+import { useSpeech } from '../useSpeech';
 
 interface Props {
   readonly graded: GradedPhoto;
@@ -14,9 +15,11 @@ interface Props {
 
 /** The sorting picture as the command draws it, without the legend, which the page has as buttons. */
 export const SortingOverlay = memo(function SortingOverlay({ graded, only, lit, dotsAcross }: Props) {
+  const saidIn = useSpeech();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another language writes other words
   const inner = useMemo(
     () => ({ __html: sortingPicture(graded.report, graded.grades, { only, lit, dotsAcross }) }),
-    [graded, only, lit, dotsAcross],
+    [graded, only, lit, dotsAcross, saidIn],
   );
   return (
     <div

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
-import { ACTION_MARKS } from '../../picture/actionMarks';
 import { stoneBox } from '../../picture/stoneBox';
 import type { GradedPhoto } from '../../state/gradePhoto';
+import { texts } from '../../texts/speech';
 import { usePhotos } from '../stores';
 import { neighborStone } from './neighborStone';
 
@@ -18,6 +18,7 @@ export function StoneButtons({ graded, onReveal }: Props) {
   const { report, grades } = graded;
   const selected = usePhotos((state) => state.selectedStone);
   const selectStone = usePhotos((state) => state.selectStone);
+  const { tray, verdicts } = texts();
   const stop = selected ?? report.stones[0]?.id ?? null;
 
   const walk = (event: KeyboardEvent, from: number) => {
@@ -28,7 +29,7 @@ export function StoneButtons({ graded, onReveal }: Props) {
   };
 
   return (
-    <nav className="stone-buttons" aria-label="Stones in the tray">
+    <nav className="stone-buttons" aria-label={tray.stonesInTray}>
       {report.stones.map((stone) => {
         const box = stoneBox(stone.outline);
         const action = grades.find(({ id }) => id === stone.id)?.verdict.action;
@@ -41,7 +42,10 @@ export function StoneButtons({ graded, onReveal }: Props) {
             className="stone-button"
             tabIndex={stone.id === stop ? 0 : -1}
             aria-pressed={stone.id === selected}
-            aria-label={`Stone ${stone.id}: ${action === undefined ? 'not graded' : ACTION_MARKS[action].word}`}
+            aria-label={tray.stoneAndVerdict(
+              verdicts.stone(stone.id),
+              action === undefined ? null : verdicts.actions[action],
+            )}
             style={{
               left: share(box.column, report.widthPx),
               top: share(box.row, report.heightPx),

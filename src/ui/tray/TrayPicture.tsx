@@ -1,12 +1,14 @@
 import { type CSSProperties, type ReactNode, useRef, useState } from 'react';
+import type { FoundStones } from '../../analysis/options';
 import type { Action } from '../../grading/opinion';
 import type { WarningCode } from '../../image/notice';
 import { stoneAt } from '../../picture/stoneAt';
 import type { GradedPhoto } from '../../state/gradePhoto';
-import type { TrayPhoto } from '../../state/trayPhoto';
+import { texts } from '../../texts/speech';
 import { usePhotoSource } from '../photo/usePhotoSource';
 import { usePhotos, useStoreActions } from '../stores';
 import { BallPointer } from './BallPointer';
+import { FoundOutlines } from './FoundOutlines';
 import { SelectedStone } from './SelectedStone';
 import { SortingOverlay } from './SortingOverlay';
 import { StoneButtons } from './StoneButtons';
@@ -14,7 +16,12 @@ import { usePanZoom } from './usePanZoom';
 import { ZoomButtons } from './ZoomButtons';
 
 interface Props {
-  readonly photo: TrayPhoto;
+  /** Null while the photo is on its way. */
+  readonly file: Blob | null;
+  /** Address of a picture that is shown until the photo is. */
+  readonly standIn: string | null;
+  /** The stones as soon as they are found; null before, and left out once they are judged. */
+  readonly found: FoundStones | null;
   readonly graded: GradedPhoto | null;
   readonly only: Action | null;
   /** The warning whose marks are brought out. */
@@ -29,9 +36,19 @@ interface Props {
 const REACH = 22;
 
 /** The photo with its sorting picture: pan, zoom, tap a stone, or point at the ball. */
-export function TrayPicture({ photo, graded, only, lit, pointing, onPointed, children }: Props) {
+export function TrayPicture({
+  file,
+  standIn,
+  found,
+  graded,
+  only,
+  lit,
+  pointing,
+  onPointed,
+  children,
+}: Props) {
   const stageRef = useRef<HTMLDivElement>(null);
-  const source = usePhotoSource(photo.file);
+  const source = usePhotoSource(file) ?? standIn;
   const [size, setSize] = useState({ width: 3, height: 2 });
   const { selectStone, pointAtBall } = useStoreActions();
   const selected = usePhotos((state) => state.selectedStone);
@@ -64,7 +81,7 @@ export function TrayPicture({ photo, graded, only, lit, pointing, onPointed, chi
           {source !== null && (
             <img
               src={source}
-              alt="The tray of stones"
+              alt={texts().tray.trayOfStones}
               draggable={false}
               onLoad={(event) =>
                 setSize({
@@ -74,6 +91,7 @@ export function TrayPicture({ photo, graded, only, lit, pointing, onPointed, chi
               }
             />
           )}
+          {graded === null && found !== null && <FoundOutlines found={found} />}
           {graded !== null && (
             <SortingOverlay graded={graded} only={only} lit={lit} dotsAcross={dotsAcross} />
           )}

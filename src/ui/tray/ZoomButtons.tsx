@@ -1,3 +1,5 @@
+import { texts } from '../../texts/speech';
+
 interface Props {
   readonly zoomed: boolean;
   readonly onEnlarge: (factor: number) => void;
@@ -6,9 +8,10 @@ interface Props {
 
 /** Enlarge, reduce, and see the whole tray, for a thumb or a key. */
 export function ZoomButtons({ zoomed, onEnlarge, onFit }: Props) {
+  const words = texts().tray;
   return (
     <div className="zoom-buttons">
-      <button type="button" className="pebble" aria-label="Enlarge the photo" onClick={() => onEnlarge(1.6)}>
+      <button type="button" className="pebble" aria-label={words.enlarge} onClick={() => onEnlarge(1.6)}>
         +
       </button>
       {zoomed && (
@@ -16,13 +19,13 @@ export function ZoomButtons({ zoomed, onEnlarge, onFit }: Props) {
           <button
             type="button"
             className="pebble"
-            aria-label="Reduce the photo"
+            aria-label={words.reduce}
             onClick={() => onEnlarge(1 / 1.6)}
           >
             −
           </button>
           <button type="button" className="pebble pebble-wide" onClick={onFit}>
-            Whole tray
+            {words.wholeTray}
           </button>
         </>
       )}

@@ -1,0 +1,43 @@
+import type { Texts } from '../texts';
+
+export const page: Texts['page'] = {
+  places: 'Orte',
+  tray: 'Schale',
+  journal: 'Journal',
+  plan: 'Plan',
+  safety: 'Sicherheit',
+  setup: 'Setup',
+  help: 'Hilfe',
+  done: 'Fertig',
+  opening: 'Wird geöffnet …',
+  photos: 'Fotos',
+  privacy: 'Fotos verlassen dieses Gerät nie.',
+  letGo: 'Loslassen, dann wird gemessen',
+  languageAndUnits: 'Sprache und Einheiten',
+  language: 'Sprache',
+  asBrowser: 'wie der Browser',
+  lengthsIn: 'Längen in',
+  millimeters: 'Millimetern',
+  inches: 'Zoll',
+  gritBy: 'Korn nach',
+  bySpoon: 'Löffeln',
+  byGram: 'Gramm',
+  weightsIn: 'Gewichte in',
+  kilograms: 'Kilogramm',
+  pounds: 'Pfund (lb)',
+  helpOn: {
+    verdicts: 'Hilfe: was die Urteile bedeuten',
+    flaws: 'Hilfe: Grübchen, Risse, Ausbrüche und Kratzer',
+    finishes: 'Hilfe: matt bis spiegelnd',
+    numbers: 'Hilfe: wie die Zahlen zustande kommen',
+    trust: 'Hilfe: wie weit man ihm trauen kann',
+  },
+  undo: 'Rückgängig',
+  broken: {
+    said: (cause) =>
+      `Hier ist etwas kaputtgegangen (${cause}). Was aufgehoben war, ist da: Öffne die Seite noch einmal oder mach anderswo weiter.`,
+    again: 'Seite noch einmal öffnen',
+  },
+  removePhoto: 'Dieses Foto weglegen',
+  photoRemoved: (name) => `${name} wurde weggelegt.`,
+};

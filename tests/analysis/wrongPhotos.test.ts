@@ -1,0 +1,39 @@
+import { beforeAll, expect, it } from 'vitest';
+import { type Engines, openEngines } from '../../src/vision/openEngines';
+import { judgeWrong, wrongPhoto } from '../bench/wrongPhotos';
+
+/** Rendered scenes whose contents are known, see tests/bench/wrong-photos/build.py; the rest are scored by a command. */
+let engines: Engines;
+beforeAll(async () => {
+  engines = await openEngines();
+});
+
+const judge = async (name: string) => {
+  const photo = await wrongPhoto('development', name, 'ball');
+  return judgeWrong(photo!, { set: 'development', name, rig: null }, engines);
+};
+
+it('says nothing against stones that are photographed as they should be', { timeout: 60_000 }, async () => {
+  const { things, warnings } = await judge('good');
+  expect(things).toHaveLength(6);
+  expect(things.every(({ isReal, unlike }) => isReal && unlike === null)).toBe(true);
+  expect(warnings).toEqual([]);
+});
+
+it.each([
+  ['coins', 'unlike-stones', ['shadow']],
+  ['keys', 'unlike-stones', ['shadow', 'photo', 'ragged']],
+  ['print', 'ball-unlit', ['photo', 'ragged']],
+  ['two-lamps', 'second-light', ['photo', 'shadow', 'round', 'ragged']],
+  ['wet', 'wet-stones', ['photo', 'shadow', 'round', 'ragged']],
+])('lets nothing of %s go on, warns %s and says why', { timeout: 120_000 }, async (name, code, reasons) => {
+  const { things, letPass, warnings } = await judge(name);
+  expect(things.length).toBeGreaterThan(3);
+  expect(letPass).toEqual([]);
+  expect(warnings).toContain(code);
+  for (const { unlike } of things) expect(reasons).toContain(unlike);
+});
+
+it('refuses an empty tray', { timeout: 60_000 }, async () => {
+  expect((await judge('ball-alone')).refused).toBe('no-stone');
+});
