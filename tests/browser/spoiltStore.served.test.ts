@@ -1,4 +1,4 @@
-import { appendFile, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -6,6 +6,7 @@ import { type Served, serveBuilt } from '../helpers/serveBuilt';
 import { openKillable } from '../kill/killable';
 
 const SAVING_MS = 1500;
+const MOST_TRIES = 4;
 let served: Served;
 let profile: string;
 const acknowledged: string[] = [];
@@ -19,6 +20,8 @@ afterAll(async () => {
   await served.close();
   await rm(profile, { recursive: true, maxRetries: 5, retryDelay: 200 });
 });
+
+const wasThrownAway = () => lives.some(({ restored }) => restored > 0);
 
 /** Opens the browser, looks what is there, saves checks for a while, and kills it. */
 async function live(): Promise<void> {
@@ -37,8 +40,8 @@ async function live(): Promise<void> {
   await work;
 }
 
-/** The start of an entry, as a log ends in when whoever wrote it was killed. Source: LevelDB, `doc/log_format.md`. */
-async function tear(): Promise<void> {
+/** Spoils the middle of the store's log, whose entries carry checksums. Source: LevelDB, `doc/log_format.md`. */
+async function spoil(): Promise<void> {
   const stores = join(profile, 'Default', 'IndexedDB');
   const store = (await readdir(stores)).find((name) => name.endsWith('.leveldb'));
   const folder = join(stores, store ?? '');
@@ -46,24 +49,21 @@ async function tear(): Promise<void> {
     .filter((name) => name.endsWith('.log'))
     .sort()
     .at(-1);
-  const [checksum, length, full] = [[1, 2, 3, 4], [0xd0, 7], [1]];
-  await appendFile(
-    join(folder, log ?? ''),
-    Buffer.from([...checksum, ...length, ...full, ...Array(100).fill(5)]),
-  );
+  const bytes = await readFile(join(folder, log ?? ''));
+  const middle = bytes.length >> 1;
+  await writeFile(join(folder, log ?? ''), bytes.fill(0xa5, middle, middle + 100));
 }
 
-it('has every acknowledged check again after the browser threw its torn store away', async () => {
+it('has every acknowledged check again after the browser threw its spoilt store away', async () => {
   await live();
-  await tear();
-  // The store is still read, and written on behind the tear; the next start finds it broken and begins a new one.
-  await live();
-  await live();
+  // A log that had just been begun anew holds too little to be spoilt.
+  for (let tries = 0; tries < MOST_TRIES && !wasThrownAway(); tries++) {
+    await spoil();
+    await live();
+  }
   await live();
   expect(acknowledged.length).toBeGreaterThan(0);
-  expect(lives.map(({ opened, lost }) => ({ opened, lost }))).toEqual(
-    Array(4).fill({ opened: true, lost: 0 }),
-  );
+  expect(lives.filter(({ opened, lost }) => !opened || lost > 0)).toEqual([]);
   // Or this shows nothing.
-  expect(lives.some(({ restored }) => restored > 0)).toBe(true);
+  expect(wasThrownAway()).toBe(true);
 });
