@@ -2,9 +2,8 @@ import { gaussianKernel } from './blurGaussian';
 
 /** The kernel of the last call: a fit asks for the same one again and again. */
 let known: { readonly sigma: number; readonly q: number; readonly kernel: Float64Array } | null = null;
-/** One padded row of samples, and all rows once they are blurred across. */
+/** Means down of the rows of samples around one row of means, with `reach` more at both ends. */
 let line = new Float64Array(0);
-let across = new Float64Array(0);
 
 /**
  * Blurs finely sampled values by a Gaussian and averages blocks of `q` × `q` of them: what `blurGaussian` and the means
@@ -30,29 +29,62 @@ export function blurredMeans(
   const reach = (kernel.length - q) / 2;
   const columns = width * q;
   const rows = height * q;
-  if (line.length < columns + 2 * reach) line = new Float64Array(columns + 2 * reach);
-  if (across.length < rows * width) across = new Float64Array(rows * width);
-  for (let row = 0; row < rows; row++) {
-    const first = row * columns;
-    line.fill(fine[first]!, 0, reach);
-    for (let k = 0; k < columns; k++) line[reach + k] = fine[first + k]!;
-    line.fill(fine[first + columns - 1]!, reach + columns, columns + 2 * reach);
-    for (let x = 0; x < width; x++) {
-      let sum = 0;
-      for (let j = 0, from = x * q; j < kernel.length; j++, from++) sum += kernel[j]! * line[from]!;
-      across[row * width + x] = sum;
-    }
-  }
-  into.fill(0, 0, width * height);
+  if (line.length !== columns + 2 * reach) line = new Float64Array(columns + 2 * reach);
+  const inner = line.subarray(reach, reach + columns);
   for (let y = 0; y < height; y++) {
-    const to = y * width;
-    for (let j = 0; j < kernel.length; j++) {
-      const weight = kernel[j]!;
-      const from = width * Math.min(rows - 1, Math.max(0, y * q + j - reach));
-      for (let x = 0; x < width; x++) into[to + x]! += weight * across[from + x]!;
-    }
+    meansDown(fine, columns, rows, y * q - reach, kernel, inner);
+    line.fill(inner[0]!, 0, reach);
+    line.fill(inner[columns - 1]!, reach + columns);
+    meansAcross(line, kernel, q, into, y * width, width);
   }
   return into;
+}
+
+/** Weighted sums of as many rows as the kernel is long, from `first` on; four at a time, as one pass costs the most. */
+function meansDown(
+  fine: Float64Array,
+  columns: number,
+  rows: number,
+  first: number,
+  kernel: Float64Array,
+  into: Float64Array,
+): void {
+  const start = (j: number) => columns * Math.min(rows - 1, Math.max(0, first + j));
+  const weight = (j: number) => kernel[j] ?? 0;
+  for (let j = 0; j < kernel.length; j += 4) {
+    const a = start(j);
+    const b = start(j + 1);
+    const c = start(j + 2);
+    const d = start(j + 3);
+    const wa = weight(j);
+    const wb = weight(j + 1);
+    const wc = weight(j + 2);
+    const wd = weight(j + 3);
+    for (let x = 0; x < columns; x++) {
+      const sum = wa * fine[a + x]! + wb * fine[b + x]! + (wc * fine[c + x]! + wd * fine[d + x]!);
+      into[x] = j === 0 ? sum : into[x]! + sum;
+    }
+  }
+}
+
+/** The kernel is the same from both ends, so each weight serves two samples. */
+function meansAcross(
+  line: Float64Array,
+  kernel: Float64Array,
+  q: number,
+  into: Float64Array,
+  to: number,
+  count: number,
+): void {
+  const last = kernel.length - 1;
+  const half = kernel.length >> 1;
+  const isOdd = kernel.length % 2 === 1;
+  for (let x = 0; x < count; x++) {
+    const from = x * q;
+    let sum = isOdd ? kernel[half]! * line[from + half]! : 0;
+    for (let j = 0; j < half; j++) sum += kernel[j]! * (line[from + j]! + line[from + last - j]!);
+    into[to + x] = sum;
+  }
 }
 
 /** Weights of the samples around a block in its blurred mean: the Gaussian summed over the block's samples. */

@@ -1,5 +1,4 @@
-import { lampLobe } from '../optics/lampLobe';
-import { lobeShare } from '../optics/lobeShare';
+import { squareLobeRow } from '../optics/squareLobeRow';
 import type { LobeOptics, LobeShape, SlopeTerms } from './highlightModel';
 
 /** No slope is steeper than this, lamp radii: past the stone's rim. */
@@ -37,21 +36,30 @@ export function sampleLobe(
   const alphaOverA = shape.alpha / optics.sourceSlope;
   const centerRow = (shape.row + 0.5) * q - 0.5;
   const centerColumn = (shape.column + 0.5) * q - 0.5;
-  const turned = optics.lampTurnRad === null ? null : lampLobe(optics.lampTurnRad);
+  const { half, lampTurnRad, sourceSlope } = optics;
   for (let row = 0; row < rows; row++) {
-    slopesOfRow(columns, row - centerRow, centerColumn, terms);
-    if (optics.half !== null) tiltRow(columns, optics.half, optics.sourceSlope);
-    const first = row * columns;
-    if (turned) {
-      for (let k = 0; k < columns; k++) fine[first + k] = turned(rights[k]!, -downs[k]!, alphaOverA);
-    } else {
-      for (let k = 0; k < columns; k++) {
-        const [x, y] = [rights[k]!, downs[k]!];
-        fine[first + k] = lobeShare(Math.sqrt(x * x + y * y), alphaOverA);
-      }
+    slopesOfRow(columns, row - centerRow, centerColumn, terms, rights, downs);
+    if (half !== null) tiltRow(columns, half, sourceSlope, rights, downs);
+    const shares = fine.subarray(row * columns, (row + 1) * columns);
+    if (lampTurnRad === null) roundRow(alphaOverA, rights, downs, shares);
+    else {
+      for (let k = 0; k < columns; k++) downs[k] = -downs[k]!;
+      squareLobeRow(rights, downs, lampTurnRad, alphaOverA, shares);
     }
   }
   return fine;
+}
+
+/** `lobeShare`, written out: a call for each sample would cost as much again. */
+function roundRow(alphaOverA: number, rights: Float64Array, downs: Float64Array, shares: Float64Array): void {
+  const qq = alphaOverA * alphaOverA;
+  for (let k = 0; k < shares.length; k++) {
+    const x = rights[k]!;
+    const y = downs[k]!;
+    const t = qq + x * x + y * y - 1;
+    const h = Math.sqrt(t * t + 4 * qq);
+    shares[k] = t > 0 ? (2 * qq) / (h * (h + t)) : 0.5 - (0.5 * t) / h;
+  }
 }
 
 function slopesOfRow(
@@ -59,6 +67,8 @@ function slopesOfRow(
   dy: number,
   centerColumn: number,
   { kxx, kxy, kyy, a, b, c, d }: SlopeTerms,
+  rights: Float64Array,
+  downs: Float64Array,
 ): void {
   const isEven = a === 0 && b === 0 && c === 0 && d === 0;
   for (let column = 0; column < columns; column++) {
@@ -75,7 +85,13 @@ function slopesOfRow(
 }
 
 /** As `slopeField` turns even slopes into those of a surface that faces halfway to the lamp at the center. */
-function tiltRow(columns: number, half: readonly [number, number, number], sourceSlope: number): void {
+function tiltRow(
+  columns: number,
+  half: readonly [number, number, number],
+  sourceSlope: number,
+  rights: Float64Array,
+  downs: Float64Array,
+): void {
   const sine = Math.hypot(half[0], half[1]);
   const ex = sine > 1e-6 ? half[0] / sine : 1;
   const ey = sine > 1e-6 ? -half[1] / sine : 0;
