@@ -175,7 +175,7 @@ async function measureStone(scene: Scene, begun: BegunStone, id: number): Promis
     ...(skin ? { skin: skinReport(skin, crop, rig.mmPerPx) } : {}),
     flaws,
     inspectedCm2,
-    look: lookOfStone(engines.cv, crop, shape, rig),
+    look: lookOfStone(engines.cv, photo, shape, rig),
     ...(held.isMoved ? { glossWithheld: true } : isOther ? { glossWithheld: 'second-light' } : {}),
   };
 }

@@ -1,19 +1,21 @@
+import type { Photo } from '../image/photo';
 import { whiteFacing } from '../measure/bodyReflectance';
 import { silhouette } from '../measure/silhouette';
 import { type StoneLook, stoneLook } from '../measure/stoneLook';
 import type { OpenCv } from '../vision/openCv';
 import { wideBlur } from '../vision/wideBlur';
 import type { Rig } from './report';
-import type { StoneCrop } from './stoneCrop';
+import { ENOUGH_PX_PER_MM, stoneCrop } from './stoneCrop';
 import type { StoneShape } from './stoneShape';
 
 /** What a stone of a photo looks like, to know it again: colors as shares of a white surface under the rig's lamp. */
 export function lookOfStone(
   cv: OpenCv,
-  crop: StoneCrop,
+  photo: Photo,
   { outline, lengthPx, widthPx, areaPx }: StoneShape,
-  { mmPerPx, lampRadiance, sourceSlope, light }: Rig,
+  { mmPerPx, lampRadiance, lampColor, sourceSlope, light }: Rig,
 ): StoneLook {
+  const crop = stoneCrop(photo, outline, mmPerPx, lampColor ?? [1, 1, 1], ENOUGH_PX_PER_MM.look);
   const cosTheta = Math.sqrt((1 + light.direction[2]) / 2);
   const white = whiteFacing(lampRadiance, sourceSlope, cosTheta);
   const look = stoneLook(

@@ -10,12 +10,12 @@ import { shadowSeeds } from '../measure/shadowSeeds';
 import { stoneSeeds } from '../measure/stoneSeeds';
 import { textureSeeds } from '../measure/textureSeeds';
 import { type TrayDifference, trayDifference } from '../measure/trayDifference';
-import { trayModel } from '../measure/trayModel';
 import { distanceToEdge } from '../vision/distanceToEdge';
 import { gaussianBlur } from '../vision/gaussianBlur';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
 import { openMask } from '../vision/openMask';
+import { bareTray } from './bareTray';
 import { fillHoles } from './fillHoles';
 
 /** What a marked pixel surely belongs to; 0 is undecided. */
@@ -45,8 +45,8 @@ const LEAST_SEED_PX = 10;
 const LEAST_LIT_SHARE = 0.0003;
 /** A patch of tray enclosed by stones counts as tray from this share of the picture's area on. */
 const LEAST_TRAY_SHARE = 0.006;
-/** Blur before seeds are looked for, and before the edges that a flood follows: below it faint outlines drown in grain. */
-const SIGMA_PX = { seeds: 1, edges: 2 };
+/** Blur before the edges that a flood follows: below it faint outlines drown in grain. */
+const EDGE_SIGMA_PX = 2;
 /** The ball's disc is cleared a little past its rim. */
 const BALL_MARGIN = 1.05;
 /** Departures from the tray that only a stone or a shadow makes, ln units, and edges in times the usual one. */
@@ -67,10 +67,8 @@ export function markStones(
   ball: Circle | null,
   lampSide: LampSide | null,
 ): MarkedPicture {
-  const blurred = gaussianBlur(cv, small, SIGMA_PX.seeds);
-  const tray = trayModel(blurred);
-  const difference = trayDifference(blurred, tray);
-  const soft = gaussianBlur(cv, small, SIGMA_PX.edges);
+  const { model: tray, difference } = bareTray(cv, small);
+  const soft = gaussianBlur(cv, small, EDGE_SIGMA_PX);
   const smooth = trayDifference(soft, tray);
   const area = stonesWithShadows(cv, smooth);
   const depth = distanceToEdge(cv, area);

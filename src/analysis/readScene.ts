@@ -1,22 +1,18 @@
 import { cropLinear } from '../image/cropLinear';
 import { luminance } from '../image/luminance';
 import type { Photo } from '../image/photo';
-import type { Box, Mask, Raster } from '../image/raster';
+import type { Box, Mask } from '../image/raster';
 import type { ShrunkPhoto } from '../image/shrinkPhoto';
 import { ballShadow, USUAL_SHADOW } from '../measure/ballShadow';
 import type { Circle } from '../measure/circleFit';
 import { shadowCast } from '../measure/shadowCast';
 import { sharpestEdge } from '../measure/sharpestEdge';
-import { trayDifference } from '../measure/trayDifference';
 import { trayLight } from '../measure/trayLight';
-import { trayModel } from '../measure/trayModel';
-import { gaussianBlur } from '../vision/gaussianBlur';
 import type { OpenCv } from '../vision/openCv';
+import { type BareTray, bareTray } from './bareTray';
 import type { StonePiece } from './findStones';
 import type { BallReport, PixelPoint, RigScene } from './report';
 
-/** Blur under which the tray's own grain does not count, pixels of the small picture. */
-const SIGMA_PX = 1;
 /** Longest side of the piece of photo in which edges are read, pixels. */
 const EDGE_SIDE_PX = 640;
 /** Stones at whose edges the focus is read. */
@@ -38,15 +34,15 @@ export function readScene(
   pieces: readonly StonePiece[],
   ball: BallReport | null,
 ): RigScene {
-  const blurred = gaussianBlur(cv, small.raster, SIGMA_PX);
-  const { shadow, roomShare } = readShadow(blurred, small.factor, pieces, ball);
+  const bare = bareTray(cv, small.raster);
+  const { shadow, roomShare } = readShadow(bare, small.factor, pieces, ball);
   return {
     widthPx: photo.widthPx,
     heightPx: photo.heightPx,
     focalLength35Mm: photo.focalLength35Mm ?? null,
     exposure: photo.exposure ?? null,
     ballAt: ball && [ball.row, ball.column],
-    tray: trayLight(blurred),
+    tray: trayLight(bare.model),
     shadow,
     ...(roomShare === null ? {} : { roomShare }),
     edgeBlurPx: readEdgeBlur(photo, small.factor, pieces),
@@ -54,17 +50,16 @@ export function readScene(
 }
 
 function readShadow(
-  blurred: Raster,
+  { difference }: BareTray,
   factor: number,
   pieces: readonly StonePiece[],
   ball: BallReport | null,
 ): { readonly shadow: RigScene['shadow']; readonly roomShare: number | null } {
-  const { width, height } = blurred;
-  const difference = trayDifference(blurred, trayModel(blurred));
+  const { width, height } = difference;
   const circle = ball && ballInSmall(ball, factor);
   const { depth, isRead } = circle ? ballShadow(difference, circle, null) : USUAL_SHADOW;
   const darkness = difference.lightness.map((ln) => Math.min(1, Math.max(0, ln / depth)));
-  const stones = takenBy(pieces, circle, blurred);
+  const stones = takenBy(pieces, circle, difference);
   const count = pieces.length + (circle ? 1 : 0);
   const cast = shadowCast({ width, height, channels: 1, data: darkness }, stones, count);
   return {

@@ -16,20 +16,28 @@ export interface StoneCrop {
   readonly toPhoto: (row: number, column: number) => PixelPoint;
 }
 
-/** Pixels per millimeter beyond which nothing more is gained: a small pit is then ten pixels wide. */
-const MOST_PX_PER_MM = 16;
+/** Pixels per millimeter that carry all that is read: a crop has up to twice as many, unless the photo is coarser. */
+export const ENOUGH_PX_PER_MM = { gloss: 16, look: 8, water: 8 };
 
 /** Tray kept around the stone, photo pixels. */
 const MARGIN_PX = 2;
 
-/** Cuts one stone out of the photo. */
+/**
+ * Cuts one stone out of the photo.
+ *
+ * @param outline - The stone's, photo pixels.
+ * @param mmPerPx - The photo's scale.
+ * @param lampColor - Divided out.
+ * @param enoughPxPerMm - The crop has at least so many pixels per millimeter where the photo has, and up to twice as many.
+ */
 export function stoneCrop(
   photo: Photo,
   outline: readonly PixelPoint[],
   mmPerPx: number,
   lampColor: readonly [number, number, number],
+  enoughPxPerMm = ENOUGH_PX_PER_MM.gloss,
 ): StoneCrop {
-  const factor = Math.max(1, Math.floor(1 / mmPerPx / MOST_PX_PER_MM));
+  const factor = Math.max(1, Math.floor(1 / mmPerPx / enoughPxPerMm));
   const box = boxOfPlaces(outline, MARGIN_PX, photo);
   const stone = cropReduced(photo, box, factor);
   for (let i = 0; i < stone.data.length; i++) stone.data[i]! /= lampColor[i % 3]!;

@@ -2,10 +2,8 @@ import type { ShrunkPhoto } from '../image/shrinkPhoto';
 import { whiteFacing } from '../measure/bodyReflectance';
 import { outlineForm } from '../measure/outlineForm';
 import { shadowBeside, thicknessOf } from '../measure/shadowBeside';
-import { trayDifference } from '../measure/trayDifference';
-import { trayModel } from '../measure/trayModel';
-import { gaussianBlur } from '../vision/gaussianBlur';
 import type { OpenCv } from '../vision/openCv';
+import { bareTray } from './bareTray';
 import { lampSide, type Tray } from './locateTray';
 import { ballInSmall, takenBy } from './readScene';
 import type { PixelPoint, Rig, RigScene, Unlike } from './report';
@@ -30,8 +28,6 @@ const RAGGED = 1.3;
 const WHITEST_TRAY = 1.6;
 /** Share of the things whose shadow must seem off for one to count where no ball is seen. */
 const LEAST_SHARE = 0.5;
-/** Blur under which the tray's own grain does not count, pixels of the small picture. */
-const SIGMA_PX = 1;
 
 /** A photo whose things are held against what stones look like under one lamp. */
 export interface DoubtedPhoto {
@@ -74,12 +70,11 @@ function thicknesses(cv: OpenCv, { small, tray, rig, scene }: DoubtedPhoto): (nu
   const [x, y, z] = rig.light.direction;
   const tangent = Math.hypot(x, y) / z;
   if (share === undefined || !(tangent > 0.1)) return null;
-  const blurred = gaussianBlur(cv, small.raster, SIGMA_PX);
-  const { lightness } = trayDifference(blurred, trayModel(blurred));
+  const { width, height, lightness } = bareTray(cv, small.raster).difference;
   const depth = Math.log(share);
-  const darkness = { ...blurred, channels: 1 as const, data: lightness.map((ln) => ln / depth) };
+  const darkness = { width, height, channels: 1 as const, data: lightness.map((ln) => ln / depth) };
   const ball = tray.reading && ballInSmall(tray.reading.ball, small.factor);
-  const taken = takenBy(tray.pieces, ball, blurred);
+  const taken = takenBy(tray.pieces, ball, darkness);
   const inSmall = ([row, column]: PixelPoint): PixelPoint => [
     (row + 0.5) / small.factor - 0.5,
     (column + 0.5) / small.factor - 0.5,

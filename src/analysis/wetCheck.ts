@@ -12,7 +12,7 @@ import { waterGlints } from '../measure/waterGlints';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { combine, normalize } from '../optics/vector';
 import type { BallReport, Rig, StoneReport } from './report';
-import { stoneCrop } from './stoneCrop';
+import { ENOUGH_PX_PER_MM, stoneCrop } from './stoneCrop';
 
 /** A photo that may be wet. */
 export interface WetPhoto {
@@ -61,7 +61,7 @@ export function wetCheck(wet: WetPhoto): Warning[] {
 
 /** 1 for a wet stone, ½ for a lone drop, 0 for a dry one. */
 function wetSign({ photo, rig }: WetPhoto, { outline, center }: StoneReport, sheet: number): number {
-  const crop = stoneCrop(photo, outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1]);
+  const crop = stoneCrop(photo, outline, rig.mmPerPx, rig.lampColor ?? [1, 1, 1], ENOUGH_PX_PER_MM.water);
   const area = crop.mask.data.reduce((sum, inside) => sum + inside, 0);
   const mask = shrinkMask(crop.mask, Math.max(2, Math.round(RIM_SHARE * Math.sqrt(area / Math.PI))));
   const view = viewDirection(photo, center[0], center[1]);

@@ -30,7 +30,9 @@ export function shrinkPhoto(photo: Photo, longestSidePx: number): ShrunkPhoto {
     let to = 3 * width * Math.floor(y / factor);
     let from = 4 * photo.widthPx * y;
     for (let column = 0; column < width; column++, to += 3) {
-      let [red, green, blue] = [0, 0, 0];
+      let red = 0;
+      let green = 0;
+      let blue = 0;
       for (let i = 0; i < factor; i++, from += 4) {
         red += linear[rgba[from]!]!;
         green += linear[rgba[from + 1]!]!;

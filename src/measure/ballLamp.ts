@@ -1,11 +1,14 @@
 import { luminance } from '../image/luminance';
 import type { Raster } from '../image/raster';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
-import { type LampTurn, lampLobe } from '../optics/lampLobe';
+import type { LampTurn } from '../optics/lampLobe';
+import { roundLobeRow } from '../optics/roundLobeRow';
+import { squareLobeRow } from '../optics/squareLobeRow';
 import { combine, cross, dot, normalize, type Vector } from '../optics/vector';
-import { blurGaussian } from './blurGaussian';
+import { blurredMeans } from './blurredMeans';
 import type { Circle } from './circleFit';
 import { clippedFrom } from './clippedFrom';
+import { type LampSpot, lampSpot } from './lampSpot';
 import { leastSquares } from './leastSquares';
 
 /** Everything the lamp's image in the reference ball tells. */
@@ -54,7 +57,7 @@ const BLUR_PRIOR = { mean: Math.log(0.7), sd: 0.8 };
  */
 export function ballLamp(crop: Raster, ball: Circle, view: Vector): BallLamp | null {
   const light = luminance(crop);
-  const spot = brightestInside(light, ball);
+  const spot = lampSpot(light, ball);
   if (!spot) return null;
   const frame = ballFrame(ball, view);
   const fit = fitDisc(light, ball, frame, spot);
@@ -85,37 +88,6 @@ function lampDiameterDeg(sourceSlope: number, cosHalfAngle: number): number {
   return (4 * Math.atan(sourceSlope * Math.sqrt(cosHalfAngle)) * 180) / Math.PI;
 }
 
-interface Spot {
-  readonly row: number;
-  readonly column: number;
-  readonly peak: number;
-  readonly floor: number;
-  readonly radiusPx: number;
-}
-
-function brightestInside(light: Raster, ball: Circle): Spot | null {
-  const inside: { row: number; column: number; value: number }[] = [];
-  for (let row = 0; row < light.height; row++) {
-    for (let column = 0; column < light.width; column++) {
-      if (Math.hypot(row - ball.row, column - ball.column) > 0.8 * ball.radiusPx) continue;
-      inside.push({ row, column, value: light.data[row * light.width + column]! });
-    }
-  }
-  if (inside.length < 30) return null;
-  inside.sort((a, b) => b.value - a.value);
-  const top = inside[0]!;
-  const floor = inside[inside.length >> 1]!.value;
-  const level = floor + 0.5 * (top.value - floor);
-  const reach = 0.4 * ball.radiusPx;
-  const bright = inside.filter(
-    (p) => p.value > level && Math.hypot(p.row - top.row, p.column - top.column) < reach,
-  );
-  if (top.value < 3 * floor + 0.01 || bright.length < 3) return null;
-  const mean = (key: 'row' | 'column') => bright.reduce((sum, p) => sum + p[key], 0) / bright.length;
-  const radiusPx = Math.sqrt(bright.length / Math.PI);
-  return { row: mean('row'), column: mean('column'), peak: top.value, floor, radiusPx };
-}
-
 /** Surface normal of the ball at a place in the picture. */
 type NormalAt = (row: number, column: number) => Vector;
 
@@ -140,7 +112,7 @@ interface DiscFit {
   readonly clippedShare: number;
 }
 
-function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): DiscFit | null {
+function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: LampSpot): DiscFit | null {
   const reach = Math.ceil(1.9 * spot.radiusPx + 4);
   const top = Math.round(spot.row) - reach;
   const left = Math.round(spot.column) - reach;
@@ -157,6 +129,7 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
     Math.log(0.7),
     spot.floor,
   ];
+  const fineCount = (side * OVERSAMPLING) ** 2;
   const sample: DiscSample = {
     measured,
     limit: clippedFrom(light),
@@ -164,6 +137,8 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: Spot): D
     top,
     left,
     normals: normalGrid(side, top, left, normalAt),
+    xs: new Float64Array(fineCount),
+    ys: new Float64Array(fineCount),
     normalAt,
   };
   const round = fitShape(sample, spot.peak, null, start);
@@ -204,6 +179,9 @@ interface DiscSample {
   readonly top: number;
   readonly left: number;
   readonly normals: Float64Array;
+  /** Where they lie from the middle of the lamp drawn last, lamp radii: one place for each sample. */
+  readonly xs: Float64Array;
+  readonly ys: Float64Array;
   readonly normalAt: NormalAt;
 }
 
@@ -241,29 +219,31 @@ function fitShape(sample: DiscSample, peak: number, turn: LampTurn, start: reado
 
 /** Draws height · lamp + floor for parameters [row, column, ln slope, ln height, ln blur, floor]. */
 function drawLamp(p: Float64Array, sample: DiscSample, turnRad: LampTurn): Float64Array {
-  const { side, normals } = sample;
+  const { side, xs, ys } = sample;
   const q = OVERSAMPLING;
-  const center = sample.normalAt(p[0]!, p[1]!);
-  const [right, up] = tangents(center);
-  const lobe = lampLobe(turnRad);
-  const perSlope = 1 / Math.exp(p[2]!);
+  slopesFrom(sample, sample.normalAt(p[0]!, p[1]!), 1 / Math.exp(p[2]!));
   const fine = new Float64Array(side * side * q * q);
-  for (let i = 0, j = 0; i < fine.length; i++, j += 3) {
-    const [nx, ny, nz] = [normals[j]!, normals[j + 1]!, normals[j + 2]!];
-    const scale = perSlope / (center[0] * nx + center[1] * ny + center[2] * nz);
-    const x = scale * (right[0] * nx + right[1] * ny + right[2] * nz);
-    const y = scale * (up[0] * nx + up[1] * ny + up[2] * nz);
-    fine[i] = lobe(x, y, NEARLY_MIRROR);
-  }
+  if (turnRad === null) roundLobeRow(xs, ys, NEARLY_MIRROR, fine);
+  else squareLobeRow(xs, ys, turnRad, NEARLY_MIRROR, fine);
   // On what is no ball the blur can run away; beyond half the window it changes nothing but the time taken.
-  blurGaussian(fine, side * q, side * q, Math.min(side / 2, Math.exp(p[4]!)) * q);
-  const model = new Float64Array(side * side).fill(p[5]!);
-  const share = Math.exp(p[3]!) / (q * q);
-  for (let y = 0, i = 0; y < side * q; y++) {
-    const into = Math.floor(y / q) * side;
-    for (let x = 0; x < side * q; x++, i++) model[into + Math.floor(x / q)]! += share * fine[i]!;
-  }
+  const sigma = Math.min(side / 2, Math.exp(p[4]!)) * q;
+  const model = blurredMeans(fine, side, side, q, sigma, new Float64Array(side * side));
+  const height = Math.exp(p[3]!);
+  for (let i = 0; i < model.length; i++) model[i] = p[5]! + height * model[i]!;
   return model;
+}
+
+/** Fills in where each sample's normal lies from one in the middle, in lamp radii. */
+function slopesFrom({ normals, xs, ys }: DiscSample, center: Vector, perSlope: number): void {
+  const [right, up] = tangents(center);
+  for (let i = 0, j = 0; i < xs.length; i++, j += 3) {
+    const nx = normals[j]!;
+    const ny = normals[j + 1]!;
+    const nz = normals[j + 2]!;
+    const scale = perSlope / (center[0] * nx + center[1] * ny + center[2] * nz);
+    xs[i] = scale * (right[0] * nx + right[1] * ny + right[2] * nz);
+    ys[i] = scale * (up[0] * nx + up[1] * ny + up[2] * nz);
+  }
 }
 
 /** Right and up on the plane that touches the ball at a normal. */
@@ -273,7 +253,7 @@ function tangents(normal: Vector): [Vector, Vector] {
 }
 
 /** Mean color of the highlight's middle; white when the camera was at its limit there. */
-function lampColor(crop: Raster, spot: Spot, radiusPx: number): [number, number, number] {
+function lampColor(crop: Raster, spot: LampSpot, radiusPx: number): [number, number, number] {
   const sums: [number, number, number] = [0, 0, 0];
   const limit = clippedFrom(crop);
   const reach = Math.max(1, 0.6 * radiusPx);

@@ -36,15 +36,25 @@ export function grainEdge(edges: Raster): number {
 export function edgeRelief(difference: TrayDifference, colorWeight = COLOR_WEIGHT): Raster {
   const { width, height, lightness, redGreen, blueGreen } = difference;
   const data = new Float32Array(width * height);
-  const lastRow = width * (height - 1);
-  for (let i = 0; i < data.length; i++) {
-    const x = i % width;
-    const across = [x < width - 1 ? i + 1 : i, x > 0 ? i - 1 : i] as const;
-    const down = [i < lastRow ? i + width : i, i >= width ? i - width : i] as const;
-    const squared = (field: Float32Array) =>
-      (field[across[0]]! - field[across[1]]!) ** 2 + (field[down[0]]! - field[down[1]]!) ** 2;
-    const color = colorWeight ** 2 * (squared(redGreen) + squared(blueGreen));
-    data[i] = Math.sqrt(squared(lightness) + color) / 2;
+  const weight = colorWeight ** 2;
+  for (let y = 0, i = 0; y < height; y++) {
+    const up = y > 0 ? -width : 0;
+    const down = y < height - 1 ? width : 0;
+    for (let x = 0; x < width; x++, i++) {
+      const left = x > 0 ? i - 1 : i;
+      const right = x < width - 1 ? i + 1 : i;
+      const light = squared(lightness, left, right, i + up, i + down);
+      const red = squared(redGreen, left, right, i + up, i + down);
+      const blue = squared(blueGreen, left, right, i + up, i + down);
+      data[i] = Math.sqrt(light + weight * (red + blue)) / 2;
+    }
   }
   return { width, height, channels: 1, data };
+}
+
+/** Square of a field's rise from left to right and from above to below. */
+function squared(field: Float32Array, left: number, right: number, above: number, below: number): number {
+  const across = field[right]! - field[left]!;
+  const down = field[below]! - field[above]!;
+  return across * across + down * down;
 }

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../image/nthSmallest';
 import type { Raster } from '../image/raster';
 import type { Circle } from './circleFit';
 import { samplePixel } from './samplePixel';
@@ -34,7 +35,7 @@ const TRAY_SHARE = 0.5;
  */
 export function findBall(light: Raster, near: { row: number; column: number } | null): BallCandidate[] {
   const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0.002))) };
-  const usual = Float32Array.from(logLight.data).sort()[logLight.data.length >> 1]!;
+  const usual = nthSmallest(Float32Array.from(logLight.data), logLight.data.length >> 1)!;
   const found: BallCandidate[] = [];
   for (const spot of brightSpots(light)) {
     const best = bestCircle(logLight, spot, near, usual + Math.log(TRAY_SHARE));

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../image/nthSmallest';
 import type { Mask, Raster } from '../image/raster';
 import { blurGaussian } from './blurGaussian';
 
@@ -13,6 +14,8 @@ export interface HighlightCandidate {
   readonly peak: number;
 }
 
+/** A stone's finest level has at most so many pixels across: a spot of two of them is a speck, and most of the time. */
+const FINEST_PX = 320;
 /** Spots kept per size, and in all. */
 const KEPT_PER_LEVEL = 2;
 const KEPT = 6;
@@ -21,7 +24,7 @@ const INNER_SIGMA = 1.2;
 const OUTER_SIGMA = 3;
 
 /**
- * Finds bright spots of every size on a stone, from two pixels to a third of the stone.
+ * Finds bright spots of every size on a stone, from a hundredth to a third of the stone.
  *
  * Each level of a pyramid is searched for maxima of the difference of two Gaussians, both taken over
  * the stone only, so the stone's edge makes no spot.
@@ -38,7 +41,7 @@ export function highlightCandidates(light: Raster, mask: Mask): HighlightCandida
     ...sizeOf(light),
   };
   for (let step = 1; Math.min(level.width, level.height) >= 12; step *= 2) {
-    found.push(...maxima(level, step));
+    if (Math.min(level.width, level.height) <= FINEST_PX) found.push(...maxima(level, step));
     level = halve(level);
   }
   found.sort((a, b) => b.strength - a.strength);
@@ -131,5 +134,5 @@ function halve(level: Level): Level {
 }
 
 function median(values: Float64Array): number {
-  return values.length === 0 ? 0 : values.sort()[values.length >> 1]!;
+  return nthSmallest(values, values.length >> 1) ?? 0;
 }

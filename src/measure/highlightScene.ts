@@ -1,4 +1,5 @@
 import { luminance } from '../image/luminance';
+import { nthSmallest } from '../image/nthSmallest';
 import type { Mask, Raster } from '../image/raster';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import type { LampTurn } from '../optics/lampLobe';
@@ -68,8 +69,8 @@ export function highlightScene(stone: Raster, mask: Mask, light: HighlightLight)
   const pattern = bodyCovariance(stone, mask);
   const mixes = MIXES.map(({ leastShare, patience }) => {
     const radiance = luminance(stone, colorWeights(pattern, patience * Math.min(1, amplitude)));
-    const own = radiance.data.filter((_, i) => mask.data[i] === 1).sort();
-    const dark = own[Math.floor(0.05 * own.length)] ?? 0;
+    const own = insideOf(radiance.data, mask);
+    const dark = nthSmallest(own, Math.floor(0.05 * own.length)) ?? 0;
     return { leastShare, radiance, leastBody: LEAST_BODY_SHARE * Math.max(0, dark) };
   });
   const expected = highlightPlace(mask, light.half);
@@ -83,6 +84,14 @@ export function highlightScene(stone: Raster, mask: Mask, light: HighlightLight)
     expected,
     own: { radiusPx: expected.radiusPx, patternSpread: patternSpread(stone, mask) },
   };
+}
+
+/** The values of a mask's pixels. */
+function insideOf(data: Float32Array, mask: Mask): Float32Array {
+  const inside = new Float32Array(data.length);
+  let count = 0;
+  for (let i = 0; i < data.length; i++) if (mask.data[i] === 1) inside[count++] = data[i]!;
+  return inside.subarray(0, count);
 }
 
 /** Height of the lobe, share of a perfect polish. */

@@ -14,6 +14,13 @@ export interface FitSettings {
   readonly maxIterations: number;
   /** Stop when an iteration lowers the cost by less than this share. */
   readonly tolerance: number;
+  /** Derivatives kept from a neighboring fit and for the next; when left out they are worked out at every iteration. */
+  readonly derivatives?: Derivatives;
+}
+
+/** Derivatives of the residuals by each parameter; null before the first fit. */
+export interface Derivatives {
+  columns: Float64Array[] | null;
 }
 
 /**
@@ -25,12 +32,15 @@ export type Residuals = (parameters: Float64Array, into: Float64Array, moved: nu
 /**
  * Minimizes a sum of squares by the Levenberg–Marquardt method with forward differences.
  *
+ * Where derivatives are kept, each step corrects them by what it did to the residuals (Broyden's update), which takes
+ * no further look at these: fits that lie near each other then need a few looks instead of a few for each parameter.
+ *
  * @param residuals - Fills the array with the residuals of the parameters.
  * @param count - Number of residuals.
  * @param start - Starting parameters.
  * @param settings - Limits of the search.
  * @returns The best parameters met and their cost; never worse than the start.
- * @see Nocedal and Wright, Numerical Optimization, 2nd ed., section 10.3.
+ * @see Nocedal and Wright, Numerical Optimization, 2nd ed., sections 10.3 and 11.1.
  */
 export function leastSquares(
   residuals: Residuals,
@@ -44,15 +54,22 @@ export function leastSquares(
   residuals(parameters, here, null);
   let cost = sumOfSquares(here);
   let damping = 1e-2;
-  const columns = settings.steps.map((step) => (step === 0 ? NOTHING : new Float64Array(count)));
+  const { steps, derivatives } = settings;
+  const kept = derivatives?.columns;
+  const columns = kept ?? steps.map((step) => (step === 0 ? NOTHING : new Float64Array(count)));
+  if (derivatives) derivatives.columns = columns;
+  let isKnown = kept !== undefined && kept !== null;
   for (let iteration = 0; iteration < settings.maxIterations; iteration++) {
-    const normal = normalEquations(residuals, parameters, here, columns, settings.steps);
+    if (!isKnown) fillDifferences(residuals, parameters, here, columns, steps);
+    isKnown = derivatives !== undefined;
+    const normal = normalEquations(here, columns);
     let gained = 0;
     for (let attempt = 0; attempt < 6; attempt++) {
       const step = dampedStep(normal, damping);
       if (step) {
         const next = parameters.map((value, i) => value + step[i]!);
         residuals(next, there, null);
+        if (derivatives) correct(columns, here, there, step, steps);
         const nextCost = sumOfSquares(there);
         if (nextCost < cost) {
           gained = (cost - nextCost) / cost;
@@ -62,6 +79,8 @@ export function leastSquares(
           damping = Math.max(1e-9, damping / 5);
           break;
         }
+        // What the step told has changed them: the next one is tried with that.
+        if (derivatives && attempt > 0) break;
       }
       damping *= 6;
     }
@@ -78,14 +97,13 @@ interface NormalEquations {
 /** Stands for the derivatives by a parameter that is held fixed. */
 const NOTHING = new Float64Array(0);
 
-function normalEquations(
+function fillDifferences(
   residuals: Residuals,
   parameters: Float64Array,
   here: Float64Array,
   columns: readonly Float64Array[],
   steps: readonly number[],
-): NormalEquations {
-  const n = parameters.length;
+): void {
   columns.forEach((column, i) => {
     if (column === NOTHING) return;
     const moved = Float64Array.from(parameters);
@@ -94,6 +112,31 @@ function normalEquations(
     residuals(moved, column, i);
     for (let k = 0; k < column.length; k++) column[k] = (column[k]! - here[k]!) / step;
   });
+}
+
+/** Makes derivatives agree with what a step did, and changes them as little as that takes, in units of `steps`. */
+function correct(
+  columns: readonly Float64Array[],
+  before: Float64Array,
+  after: Float64Array,
+  step: Float64Array,
+  steps: readonly number[],
+): void {
+  const moved = [...columns.keys()].filter((i) => columns[i] !== NOTHING);
+  const length2 = moved.reduce((sum, i) => sum + (step[i]! / steps[i]!) ** 2, 0);
+  if (!(length2 > 0)) return;
+  const wrong = after.map((value, k) => value - before[k]!);
+  for (const i of moved) addTimes(wrong, -step[i]!, columns[i]!);
+  if (!wrong.every(Number.isFinite)) return;
+  for (const i of moved) addTimes(columns[i]!, step[i]! / (steps[i]! ** 2 * length2), wrong);
+}
+
+function addTimes(sums: Float64Array, factor: number, values: Float64Array): void {
+  for (let k = 0; k < sums.length; k++) sums[k]! += factor * values[k]!;
+}
+
+function normalEquations(here: Float64Array, columns: readonly Float64Array[]): NormalEquations {
+  const n = columns.length;
   const matrix = new Float64Array(n * n);
   const gradient = new Float64Array(n);
   for (let i = 0; i < n; i++) {

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../image/nthSmallest';
 import type { Mask, Raster } from '../image/raster';
 
 /** Brightest share of the stone that is left out, since the lamp's image may lie there. */
@@ -20,9 +21,10 @@ export function patternSpread(stone: Raster, mask: Mask): number {
   const means = new Float64Array(mask.data.length);
   for (let i = 0, j = 0; i < means.length; i++, j += 3)
     means[i] = (data[j]! + data[j + 1]! + data[j + 2]!) / 3;
-  const sorted = means.filter((_, i) => mask.data[i]).sort();
-  const limit = sorted[Math.floor((1 - HIGHLIGHT_SHARE) * (sorted.length - 1))] ?? 0;
-  let [total, count] = [0, 0];
+  const own = means.filter((_, i) => mask.data[i]);
+  const limit = nthSmallest(own, Math.floor((1 - HIGHLIGHT_SHARE) * (own.length - 1))) ?? 0;
+  let total = 0;
+  let count = 0;
   for (let i = 0; i < means.length; i++) {
     if (!mask.data[i] || means[i]! > limit) continue;
     total += means[i]!;

@@ -1,4 +1,4 @@
-import { type HighlightFit, type HighlightProblem, refit } from './highlightFit';
+import { costHeld, type HighlightFit, type HighlightProblem, newTrail } from './highlightFit';
 import type { HighlightWindow, LobeOptics } from './highlightModel';
 import { lobeMisfit } from './lobeMisfit';
 
@@ -87,9 +87,10 @@ function costLadder(problem: HighlightProblem, fit: HighlightFit): Rung[] {
   let least = fit.cost;
   const side = (direction: 1 | -1) => {
     const tried: { lnAlpha: number; cost: number }[] = [];
+    const trail = newTrail();
     for (const distance of DISTANCES) {
       const lnAlpha = middle + direction * distance;
-      const { cost } = refit(problem, fit, Math.exp(lnAlpha));
+      const cost = costHeld(problem, fit, Math.exp(lnAlpha), trail);
       least = Math.min(least, cost);
       tried.push({ lnAlpha, cost });
       const isOutside = lnAlpha < Math.log(ROUGHNESS_RANGE.least) || lnAlpha > Math.log(ROUGHNESS_RANGE.most);

@@ -1,3 +1,4 @@
+import { roundLobeRow } from '../optics/roundLobeRow';
 import { squareLobeRow } from '../optics/squareLobeRow';
 import type { LobeOptics, LobeShape, SlopeTerms } from './highlightModel';
 
@@ -41,25 +42,13 @@ export function sampleLobe(
     slopesOfRow(columns, row - centerRow, centerColumn, terms, rights, downs);
     if (half !== null) tiltRow(columns, half, sourceSlope, rights, downs);
     const shares = fine.subarray(row * columns, (row + 1) * columns);
-    if (lampTurnRad === null) roundRow(alphaOverA, rights, downs, shares);
+    if (lampTurnRad === null) roundLobeRow(rights, downs, alphaOverA, shares);
     else {
       for (let k = 0; k < columns; k++) downs[k] = -downs[k]!;
       squareLobeRow(rights, downs, lampTurnRad, alphaOverA, shares);
     }
   }
   return fine;
-}
-
-/** `lobeShare`, written out: a call for each sample would cost as much again. */
-function roundRow(alphaOverA: number, rights: Float64Array, downs: Float64Array, shares: Float64Array): void {
-  const qq = alphaOverA * alphaOverA;
-  for (let k = 0; k < shares.length; k++) {
-    const x = rights[k]!;
-    const y = downs[k]!;
-    const t = qq + x * x + y * y - 1;
-    const h = Math.sqrt(t * t + 4 * qq);
-    shares[k] = t > 0 ? (2 * qq) / (h * (h + t)) : 0.5 - (0.5 * t) / h;
-  }
 }
 
 function slopesOfRow(

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../image/nthSmallest';
 import type { Mask, Raster } from '../image/raster';
 import { cielab } from '../optics/cielab';
 import { shrinkMask } from './shrinkMask';
@@ -71,8 +72,8 @@ function quantiles({ data }: Raster, mask: Mask): number[] {
   const inside = new Float32Array(data.length);
   let count = 0;
   for (let i = 0; i < data.length; i++) if (mask.data[i] === 1) inside[count++] = data[i]!;
-  const values = inside.subarray(0, count).sort();
-  return QUANTILES.map((share) => values[Math.floor(share * (values.length - 1))] ?? 0);
+  const values = inside.subarray(0, count);
+  return QUANTILES.map((share) => nthSmallest(values, Math.floor(share * (count - 1))) ?? 0);
 }
 
 /** Mean over the mask around each pixel, at one of the scales. */

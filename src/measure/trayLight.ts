@@ -1,5 +1,4 @@
-import type { Raster } from '../image/raster';
-import { surfaceAt, trayModel } from './trayModel';
+import { surfaceAt, type TrayModel } from './trayModel';
 
 /** Red, green and blue light of the bare tray at one place, linear, 1 = the clipping level. */
 export type TrayColor = readonly [red: number, green: number, blue: number];
@@ -10,11 +9,10 @@ export const TRAY_PLACES = [-0.35, 0, 0.35] as const;
 /**
  * Light of the bare tray at nine places, as if nothing lay on it.
  *
- * @param small - RGB raster in linear light, slightly blurred.
+ * @param tray - Its model.
  * @returns Three places from left to right in the upper part of the picture, then in its middle, then below.
  */
-export function trayLight(small: Raster): TrayColor[] {
-  const { surfaces, floor } = trayModel(small);
+export function trayLight({ surfaces, floor }: TrayModel): TrayColor[] {
   return TRAY_PLACES.flatMap((y) =>
     TRAY_PLACES.map((x): TrayColor => {
       const [green, red, blue] = surfaces.map((surface) => surfaceAt(surface, x, y)) as [

@@ -36,14 +36,17 @@ export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
     done[pixel] = 1;
     const column = pixel % width;
     const row = (pixel - column) / width;
-    const [firstRow, lastRow] = [Math.max(0, row - 1), Math.min(height - 1, row + 1)];
-    const [firstColumn, lastColumn] = [Math.max(0, column - 1), Math.min(width - 1, column + 1)];
+    const firstRow = Math.max(0, row - 1);
+    const lastRow = Math.min(height - 1, row + 1);
+    const firstColumn = Math.max(0, column - 1);
+    const lastColumn = Math.min(width - 1, column + 1);
+    const here = total[pixel]!;
     for (let y = firstRow; y <= lastRow; y++) {
       for (let x = firstColumn; x <= lastColumn; x++) {
         const next = y * width + x;
         if (done[next]) continue;
         const stretch = x !== column && y !== row ? Math.SQRT2 : 1;
-        const sum = total[pixel]! + stretch * data[next]!;
+        const sum = here + stretch * data[next]!;
         if (sum >= total[next]!) continue;
         total[next] = sum;
         labels[next] = labels[pixel]!;

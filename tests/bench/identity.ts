@@ -6,7 +6,6 @@ import { parseArgs } from 'node:util';
 import { locateTray } from '../../src/analysis/locateTray';
 import { lookOfStone } from '../../src/analysis/lookOfStone';
 import type { StoneReport } from '../../src/analysis/report';
-import { stoneCrop } from '../../src/analysis/stoneCrop';
 import { decodeFile } from '../../src/cli/decodeFile';
 import { TAKEN_FROM as ACCEPTED, swapStones } from '../../src/history/proposeStones';
 import { lookDistance } from '../../src/identity/lookDistance';
@@ -48,9 +47,7 @@ async function seenIn(path: string, truth: BatchTruth): Promise<Seen[]> {
   return matchStones(found, truth.stones, photo.widthPx, photo.heightPx).map(({ stone, truth: one }) => {
     const { stone: number } = truth.stones.find(({ id }) => id === one.id)!;
     const { shape } = tray.stones[stone.id - 1]!;
-    const { mmPerPx, lampColor } = tray.expected;
-    const crop = stoneCrop(photo, shape.outline, mmPerPx, lampColor ?? [1, 1, 1]);
-    const look = lookOfStone(cv, crop, shape, tray.expected);
+    const look = lookOfStone(cv, photo, shape, tray.expected);
     return { stone: number, material: one.material, look };
   });
 }

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Raster } from '../../src/image/raster';
 import { TRAY_PLACES, trayLight } from '../../src/measure/trayLight';
+import { trayModel } from '../../src/measure/trayModel';
 
 const [WIDTH, HEIGHT] = [240, 160];
 const COLOR = [1.1, 1, 0.9];
@@ -20,7 +21,7 @@ function drawTray(exposure: number): Raster {
 const trayAt = (x: number) => 0.3 * Math.exp(-0.4 * x);
 
 it('tells the light and color of the bare tray at nine places, also under a stone', () => {
-  trayLight(drawTray(1)).forEach((light, i) => {
+  trayLight(trayModel(drawTray(1))).forEach((light, i) => {
     const expected = trayAt(TRAY_PLACES[i % 3]!);
     light.forEach((value, c) => {
       expect(Math.abs(value / (expected * COLOR[c]!) - 1)).toBeLessThan(0.01);
@@ -29,9 +30,9 @@ it('tells the light and color of the bare tray at nine places, also under a ston
 });
 
 it('law: light goes with the exposure, from a quarter to twice', () => {
-  const once = trayLight(drawTray(1));
+  const once = trayLight(trayModel(drawTray(1)));
   for (const exposure of [0.25, 0.5, 0.8, 2]) {
-    trayLight(drawTray(exposure)).forEach((light, i) => {
+    trayLight(trayModel(drawTray(exposure))).forEach((light, i) => {
       light.forEach((value, c) => {
         expect(Math.abs(value / (exposure * once[i]![c]!) - 1)).toBeLessThan(0.01);
       });
