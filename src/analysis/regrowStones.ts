@@ -117,8 +117,12 @@ function largestPiece(
   return [{ box, mask: piece.mask }];
 }
 
-function boxOf(labels: Int32Array, label: number, width: number, height: number): Box | null {
-  let [top, left, bottom, right] = [height, width, -1, -1];
+/** The box around the pixels of one label; null without any. */
+export function boxOf(labels: Int32Array, label: number, width: number, height: number): Box | null {
+  let top = height;
+  let left = width;
+  let bottom = -1;
+  let right = -1;
   for (let row = 0, i = 0; row < height; row++) {
     for (let column = 0; column < width; column++, i++) {
       if (labels[i] !== label) continue;

@@ -1,9 +1,11 @@
+import { maskWhere } from '../image/maskWhere';
 import type { Mask, Raster } from '../image/raster';
 import { solidity } from '../measure/solidity';
 import { distanceToEdge } from '../vision/distanceToEdge';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
 import { watershed } from '../vision/watershed';
+import { boxOf, cutOut } from './regrowStones';
 
 /** Two stones meet in a neck at most this wide, share of the smaller stone's own half-width. */
 const NECK_SHARE = 0.72;
@@ -27,39 +29,47 @@ const LEAST_PIECE = 0.3;
 export function splitTouching(cv: OpenCv, mask: Mask): Mask[] {
   if (solidity(mask) > SOLID) return [mask];
   const depth = distanceToEdge(cv, mask);
-  const cores = separateCores(cv, depth);
-  if (cores.length < 2) return [mask];
-  const markers = new Int32Array(mask.data.length);
-  cores.forEach((core, k) => {
-    for (const i of core) markers[i] = k + 1;
-  });
+  const { markers, count } = separateCores(cv, depth);
+  if (count < 2) return [mask];
   const relief: Raster = { ...depth, data: depth.data.map((value) => -value) };
   const labels = watershed(relief, markers, mask);
-  return cores.flatMap((_, k) =>
-    splitTouching(cv, { ...mask, data: Uint8Array.from(labels, (label) => (label === k + 1 ? 1 : 0)) }),
-  );
+  return Array.from({ length: count }, (_, k) => partsOf(cv, labels, k + 1, mask)).flat();
 }
 
-/** Pixels of each core that erosion leaves apart from the others, at the first level that breaks a neck. */
-function separateCores(cv: OpenCv, depth: Raster): number[][] {
+/** One stone's part of a piece, split on; looked at in its own box, given back in the piece's. */
+function partsOf(cv: OpenCv, labels: Int32Array, label: number, { width, height }: Mask): Mask[] {
+  const box = boxOf(labels, label, width, height);
+  if (!box) return [];
+  return splitTouching(cv, cutOut(labels, label, width, box).mask).map((part) => {
+    const data = new Uint8Array(width * height);
+    for (let y = 0; y < box.height; y++) {
+      const row = part.data.subarray(y * box.width, (y + 1) * box.width);
+      data.set(row, (box.row + y) * width + box.column);
+    }
+    return { width, height, data };
+  });
+}
+
+/** Numbers from 1 for the cores that erosion leaves apart, at the first level that breaks a neck; none when none does. */
+function separateCores(cv: OpenCv, depth: Raster): { markers: Int32Array; count: number } {
+  const { width, height } = depth;
   const deepest = depth.data.reduce((most, value) => Math.max(most, value), 0);
   for (let level = 1; level < LEVELS; level++) {
     const limit = (deepest * level) / LEVELS;
-    const pieces = piecesAbove(cv, depth, limit).filter((piece) => {
-      const widest = piece.reduce((most, i) => Math.max(most, depth.data[i]!), 0);
-      return widest >= LEAST_PIECE * deepest && limit <= NECK_SHARE * widest;
+    const above = maskWhere(width, height, (i) => depth.data[i]! > limit);
+    const { labels, components } = labelComponents(cv, above);
+    if (components.length < 2) continue;
+    const widest = new Float32Array(components.length + 1);
+    for (let i = 0; i < labels.length; i++) {
+      const label = labels[i]!;
+      if (label > 0 && depth.data[i]! > widest[label]!) widest[label] = depth.data[i]!;
+    }
+    let count = 0;
+    const numbers = widest.map((most) => {
+      const isCore = most > 0 && most >= LEAST_PIECE * deepest && limit <= NECK_SHARE * most;
+      return isCore ? ++count : 0;
     });
-    if (pieces.length > 1) return pieces;
+    if (count > 1) return { markers: labels.map((label) => numbers[label]!), count };
   }
-  return [];
-}
-
-function piecesAbove(cv: OpenCv, depth: Raster, limit: number): number[][] {
-  const data = Uint8Array.from(depth.data, (value) => (value > limit ? 1 : 0));
-  const { labels, components } = labelComponents(cv, { width: depth.width, height: depth.height, data });
-  const pieces: number[][] = components.map(() => []);
-  labels.forEach((label, i) => {
-    if (label > 0) pieces[label - 1]!.push(i);
-  });
-  return pieces;
+  return { markers: new Int32Array(0), count: 0 };
 }

@@ -1,3 +1,4 @@
+import { nthSmallest } from '../image/nthSmallest';
 import type { Raster } from '../image/raster';
 import { samplePixel } from './samplePixel';
 
@@ -22,13 +23,14 @@ const QUANTILE = 0.1;
 export function sharpestEdge(light: Raster): number | null {
   const { width, height } = light;
   const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0) + 0.01)) };
-  const at = (row: number, column: number) => logLight.data[row * width + column]!;
+  const { data } = logLight;
+  const at = (row: number, column: number) => data[row * width + column]!;
   const slopes = new Float32Array(width * height);
   for (let row = 1; row < height - 1; row++) {
-    for (let column = 1; column < width - 1; column++) {
-      const down = (at(row + 1, column) - at(row - 1, column)) / 2;
-      const right = (at(row, column + 1) - at(row, column - 1)) / 2;
-      slopes[row * width + column] = Math.sqrt(down * down + right * right);
+    for (let i = row * width + 1; i < (row + 1) * width - 1; i++) {
+      const down = (data[i + width]! - data[i - width]!) / 2;
+      const right = (data[i + 1]! - data[i - 1]!) / 2;
+      slopes[i] = Math.sqrt(down * down + right * right);
     }
   }
   const kept = steepest(slopes, Math.min(STEEPEST.most, Math.ceil(STEEPEST.share * width * height))).map(
@@ -47,11 +49,9 @@ export function sharpestEdge(light: Raster): number | null {
 
 /** Places of the largest slopes, at most `count`, none below the least edge. */
 function steepest(slopes: Float32Array, count: number): number[] {
-  const limit = Math.max(LEAST_SLOPE, slopes.slice().sort()[slopes.length - count] ?? 0);
+  const limit = Math.max(LEAST_SLOPE, nthSmallest(slopes.slice(), slopes.length - count) ?? 0);
   const places: number[] = [];
-  slopes.forEach((slope, i) => {
-    if (slope >= limit && places.length < count) places.push(i);
-  });
+  for (let i = 0; i < slopes.length && places.length < count; i++) if (slopes[i]! >= limit) places.push(i);
   return places;
 }
 

@@ -1,4 +1,5 @@
 import { luminance } from '../image/luminance';
+import { nthSmallest } from '../image/nthSmallest';
 import type { Raster } from '../image/raster';
 
 /** The bright parts of the picture: ninetieth percentile; and the brightest, without the highlights. */
@@ -16,7 +17,7 @@ const LEAST_HIGHLIGHT = 0.15;
  * @returns True when neither the picture's bright parts nor the ball's highlight reach far enough.
  */
 export function tooDark(small: Raster, highlight: number | null): boolean {
-  const light = luminance(small).data.sort();
-  const bright = light[Math.floor(BRIGHT.quantile * (light.length - 1))] ?? 0;
+  const light = luminance(small).data;
+  const bright = nthSmallest(light, Math.floor(BRIGHT.quantile * (light.length - 1))) ?? 0;
   return bright < BRIGHT.least && (highlight === null || highlight < LEAST_HIGHLIGHT);
 }

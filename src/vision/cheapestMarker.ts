@@ -29,7 +29,9 @@ export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
     if (markers[pixel] === 0) continue;
     total[pixel] = 0;
     labels[pixel] = markers[pixel]!;
-    open.add(pixel, 0);
+    // From amid other markers nothing is reached: theirs is no cost already.
+    if (hasFreeNeighbor(markers, pixel, width, height)) open.add(pixel, 0);
+    else done[pixel] = 1;
   }
   for (let pixel = open.take(); pixel >= 0; pixel = open.take()) {
     if (done[pixel]) continue;
@@ -55,4 +57,15 @@ export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
     }
   }
   return labels;
+}
+
+function hasFreeNeighbor(markers: Int32Array, pixel: number, width: number, height: number): boolean {
+  const column = pixel % width;
+  const row = (pixel - column) / width;
+  const lastRow = Math.min(height - 1, row + 1);
+  const lastColumn = Math.min(width - 1, column + 1);
+  for (let y = Math.max(0, row - 1); y <= lastRow; y++) {
+    for (let x = Math.max(0, column - 1); x <= lastColumn; x++) if (markers[y * width + x] === 0) return true;
+  }
+  return false;
 }
