@@ -3,7 +3,7 @@ import { cropLinear } from '../image/cropLinear';
 import { luminance } from '../image/luminance';
 import type { Photo } from '../image/photo';
 import type { ShrunkPhoto } from '../image/shrinkPhoto';
-import { BALL_INDEX, type BallLamp, ballLamp } from '../measure/ballLamp';
+import { BALL_INDEX, type BallLamp, ballBlur, ballLamp } from '../measure/ballLamp';
 import { ballRim } from '../measure/ballRim';
 import type { Circle } from '../measure/circleFit';
 import { findBall } from '../measure/findBall';
@@ -62,8 +62,39 @@ export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | nu
   return best;
 }
 
+/**
+ * Reads a ball that lies about where it lay in the frame before, which takes much less than to search for it. Its radius
+ * may be off by some thousandths.
+ *
+ * @param photo - The frame in full size.
+ * @param small - The same, reduced.
+ * @param before - The ball's circle then, photo pixels.
+ * @returns Null when it is not within a third of its radius from there.
+ */
+export function readBallAgain(photo: Photo, small: ShrunkPhoto, before: Circle): BallReading | null {
+  const { factor, raster } = small;
+  const inSmall = (at: number) => (at + 0.5) / factor - 0.5;
+  const full = (at: number) => (at + 0.5) * factor - 0.5;
+  const rough = {
+    row: inSmall(before.row),
+    column: inSmall(before.column),
+    radiusPx: before.radiusPx / factor,
+  };
+  const { row, column, radiusPx } = sharpestCircle(luminance(raster), rough);
+  const start = { row: full(row), column: full(column), radiusPx: radiusPx * factor };
+  return readAt(photo, start, LEAST_ON_CIRCLE, ballBlur);
+}
+
+/** The blur as the whole reading tells it. */
+const wholeBlur: typeof ballBlur = (crop, ball, view) => ballLamp(crop, ball, view)?.blurPx ?? null;
+
 /** Reads the ball near a circle; null unless more of its rim than `beat` lies on a circle and it holds a lamp. */
-function readAt(photo: Photo, start: Circle, beat: number): RimmedReading | null {
+function readAt(
+  photo: Photo,
+  start: Circle,
+  beat: number,
+  blurOf: typeof ballBlur = wholeBlur,
+): RimmedReading | null {
   const size = { width: photo.widthPx, height: photo.heightPx };
   const box = boxAround(start, CROP_RADII * start.radiusPx, size);
   const crop = cropLinear(photo, box);
@@ -74,11 +105,11 @@ function readAt(photo: Photo, start: Circle, beat: number): RimmedReading | null
   });
   if (!rim || rim.onCircle <= beat) return null;
   const view = viewDirection(photo, rim.row + box.row, rim.column + box.column);
-  const first = ballLamp(crop, rim, view);
-  if (!first || first.blurPx > MOST_BLUR * rim.radiusPx) return null;
+  const blurPx = blurOf(crop, rim, view);
+  if (blurPx === null || blurPx > MOST_BLUR * rim.radiusPx) return null;
   const inCrop = {
     ...rim,
-    radiusPx: rim.radiusPx + rimShift(rim.radiusPx, Math.max(0.3, first.blurPx), BALL_INDEX),
+    radiusPx: rim.radiusPx + rimShift(rim.radiusPx, Math.max(0.3, blurPx), BALL_INDEX),
   };
   const lamp = ballLamp(crop, inCrop, view);
   if (!lamp || lamp.blurPx > MOST_BLUR * rim.radiusPx) return null;

@@ -10,6 +10,8 @@ export interface Framing {
   readonly checks: FrameChecks | null;
   /** Stones outlined in it or, the camera at rest since, in a frame before; null while there are none to show. */
   readonly stones: readonly FramedStone[] | null;
+  /** Outlines to be drawn: those, or the last ones moved along with the ball while the camera moves. */
+  readonly shown: readonly FramedStone[] | null;
   /** The sentence shown. */
   readonly advice: AdviceCode;
   /** What the last frame alone calls for. */
@@ -29,6 +31,7 @@ export const NO_FRAMING: Framing = {
   preview: null,
   checks: null,
   stones: null,
+  shown: null,
   advice: 'looking',
   lastAdvice: 'looking',
   outlinedAt: null,
@@ -39,6 +42,8 @@ export const NO_FRAMING: Framing = {
 
 /** A ball that is displaced by more has moved, share of the frame's longer side: outlines would visibly be off. */
 const MOVED_SHARE = 0.006;
+/** A ball as much larger or smaller is seen from elsewhere, ln units: outlines no longer fit. */
+const SAME_SIZE = 0.05;
 /** Stones are outlined anew after so many frames, should they have been moved and the ball not. */
 const OUTLINE_EVERY = 12;
 /** Every so often the ball is looked for everywhere, should another thing have been taken for it. */
@@ -57,7 +62,7 @@ export function nextLook(framing: Framing, tray: Pick<FrameKnowledge, 'ballMm' |
   const isSearched = looks % SEARCH_EVERY === SEARCH_EVERY - 1;
   return {
     ...tray,
-    ballAt: ball && !isSearched ? [ball.row, ball.column] : null,
+    ball: isSearched ? null : ball,
     outline: tray.ballMm === null || (isAtRest && (stones === null || age >= OUTLINE_EVERY)),
   };
 }
@@ -75,6 +80,7 @@ export function framedWith(before: Framing, preview: Preview, shotPx: number): F
   const isNear = (place: PlaceMark | null) => isWithin(place, preview.ball, mostPx);
   const isKept = preview.stones === null && before.stones !== null && isNear(before.outlinedAt);
   const stones = isKept ? before.stones : preview.stones;
+  const shown = stones ?? movedAlong(before, preview.ball);
   const checks = frameChecks(preview, shotPx);
   const lastAdvice = frameAdvice(preview, checks, stones);
   const isSure = lastAdvice === before.lastAdvice || before.advice === 'looking';
@@ -82,6 +88,7 @@ export function framedWith(before: Framing, preview: Preview, shotPx: number): F
     preview,
     checks,
     stones,
+    shown,
     advice: isSure ? lastAdvice : before.advice,
     lastAdvice,
     outlinedAt: isKept ? before.outlinedAt : stones && preview.ball,
@@ -89,6 +96,18 @@ export function framedWith(before: Framing, preview: Preview, shotPx: number): F
     isAtRest: isNear(before.preview?.ball ?? null),
     looks: before.looks + 1,
   };
+}
+
+/** Outlines of the frame before, as far as the ball went since; null when it shows another size, as from elsewhere. */
+function movedAlong({ preview, shown }: Framing, ball: PlaceMark | null): Framing['shown'] {
+  const last = preview?.ball ?? null;
+  if (shown === null || last === null || ball === null) return null;
+  if (Math.abs(Math.log(ball.radiusPx / last.radiusPx)) > SAME_SIZE) return null;
+  const [down, right] = [ball.row - last.row, ball.column - last.column];
+  return shown.map(({ outline, cutOff }) => ({
+    outline: outline.map(([row, column]) => [row + down, column + right] as const),
+    cutOff,
+  }));
 }
 
 function isWithin(one: PlaceMark | null, other: PlaceMark | null, mostPx: number): boolean {

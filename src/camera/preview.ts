@@ -8,7 +8,7 @@ export interface FrameKnowledge {
   /** The remembered rig in pixels of the frame; null when there is none. */
   readonly rig: Rig | null;
   /** Where the ball lay in the frame before, which makes finding it again fast; null to search everywhere. */
-  readonly ballAt: PixelPoint | null;
+  readonly ball: PlaceMark | null;
   /** Whether stones shall be outlined, which takes several times as long as all else. */
   readonly outline: boolean;
 }

@@ -58,9 +58,7 @@ const BLUR_PRIOR = { mean: Math.log(0.7), sd: 0.8 };
 export function ballLamp(crop: Raster, ball: Circle, view: Vector): BallLamp | null {
   const light = luminance(crop);
   const spot = lampSpot(light, ball);
-  if (!spot) return null;
-  const frame = ballFrame(ball, view);
-  const fit = fitDisc(light, ball, frame, spot);
+  const fit = spot && fitDisc(light, ball, ballFrame(ball, view), spot);
   if (!fit) return null;
   const half = fit.center;
   const direction = normalize(combine([2 * dot(half, view), half], [-1, view]));
@@ -74,6 +72,18 @@ export function ballLamp(crop: Raster, ball: Circle, view: Vector): BallLamp | n
     blurPx: fit.blurPx,
     clippedShare: fit.clippedShare,
   };
+}
+
+/**
+ * Reads the camera blur alone, as if the lamp were round: moves the ball's rim by some thousandths of its radius.
+ *
+ * @returns Standard deviation of the point spread, pixels; null as for `ballLamp`.
+ */
+export function ballBlur(crop: Raster, ball: Circle, view: Vector): number | null {
+  const light = luminance(crop);
+  const spot = lampSpot(light, ball);
+  const sample = spot && discSample(light, ballFrame(ball, view), spot);
+  return sample && Math.exp(fitShape(sample, spot.peak, null, startOf(spot, ball)).parameters[4]!);
 }
 
 /**
@@ -113,6 +123,38 @@ interface DiscFit {
 }
 
 function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: LampSpot): DiscFit | null {
+  const sample = discSample(light, normalAt, spot);
+  if (!sample) return null;
+  const round = fitShape(sample, spot.peak, null, startOf(spot, ball));
+  const square = fitShape(sample, spot.peak, bestTurn(sample, round.parameters), [
+    ...round.parameters.slice(0, 6),
+  ]);
+  const { parameters: p, turnRad } = square.cost < SQUARE_GAIN * round.cost ? square : round;
+  const inside = Math.PI * spot.radiusPx ** 2;
+  const clipped = sample.measured.reduce((sum, value) => sum + (value >= sample.limit ? 1 : 0), 0);
+  return {
+    center: normalAt(p[0]!, p[1]!),
+    turnRad,
+    sourceSlope: Math.exp(p[2]!),
+    height: Math.exp(p[3]!),
+    blurPx: Math.exp(p[4]!),
+    radiusPx: spot.radiusPx,
+    clippedShare: Math.min(1, clipped / inside),
+  };
+}
+
+/** Parameters at which the search begins, see `drawLamp`. */
+const startOf = (spot: LampSpot, ball: Circle) => [
+  spot.row,
+  spot.column,
+  Math.log(spot.radiusPx / ball.radiusPx),
+  Math.log(spot.peak),
+  Math.log(0.7),
+  spot.floor,
+];
+
+/** The window around a spot; null when it reaches out of the crop. */
+function discSample(light: Raster, normalAt: NormalAt, spot: LampSpot): DiscSample | null {
   const reach = Math.ceil(1.9 * spot.radiusPx + 4);
   const top = Math.round(spot.row) - reach;
   const left = Math.round(spot.column) - reach;
@@ -121,16 +163,8 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: LampSpot
   const measured = Float64Array.from({ length: side * side }, (_, i) => {
     return light.data[(top + Math.floor(i / side)) * light.width + left + (i % side)]!;
   });
-  const start = [
-    spot.row,
-    spot.column,
-    Math.log(spot.radiusPx / ball.radiusPx),
-    Math.log(spot.peak),
-    Math.log(0.7),
-    spot.floor,
-  ];
   const fineCount = (side * OVERSAMPLING) ** 2;
-  const sample: DiscSample = {
+  return {
     measured,
     limit: clippedFrom(light),
     side,
@@ -140,22 +174,6 @@ function fitDisc(light: Raster, ball: Circle, normalAt: NormalAt, spot: LampSpot
     xs: new Float64Array(fineCount),
     ys: new Float64Array(fineCount),
     normalAt,
-  };
-  const round = fitShape(sample, spot.peak, null, start);
-  const square = fitShape(sample, spot.peak, bestTurn(sample, round.parameters), [
-    ...round.parameters.slice(0, 6),
-  ]);
-  const { parameters: p, turnRad } = square.cost < SQUARE_GAIN * round.cost ? square : round;
-  const inside = Math.PI * spot.radiusPx ** 2;
-  const clipped = measured.reduce((sum, value) => sum + (value >= sample.limit ? 1 : 0), 0);
-  return {
-    center: normalAt(p[0]!, p[1]!),
-    turnRad,
-    sourceSlope: Math.exp(p[2]!),
-    height: Math.exp(p[3]!),
-    blurPx: Math.exp(p[4]!),
-    radiusPx: spot.radiusPx,
-    clippedShare: Math.min(1, clipped / inside),
   };
 }
 

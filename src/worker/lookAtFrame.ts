@@ -1,7 +1,7 @@
 import { ballChecks } from '../analysis/ballChecks';
 import { findStones } from '../analysis/findStones';
 import { lampSide, rigOf } from '../analysis/locateTray';
-import { type BallReading, readBall } from '../analysis/readBall';
+import { type BallReading, readBall, readBallAgain } from '../analysis/readBall';
 import { refuseBlindPhoto } from '../analysis/refuseBlindPhoto';
 import type { Rig } from '../analysis/report';
 import { stoneShape } from '../analysis/stoneShape';
@@ -52,8 +52,8 @@ export function lookAtFrame(photo: Photo, knowledge: FrameKnowledge, cv: OpenCv)
 }
 
 /** Looks where the ball was, then everywhere. */
-function findBallAgain(photo: Photo, small: ShrunkPhoto, { ballAt }: FrameKnowledge): BallReading | null {
-  return (ballAt && readBall(photo, small, ballAt)) ?? readBall(photo, small, null);
+function findBallAgain(photo: Photo, small: ShrunkPhoto, { ball }: FrameKnowledge): BallReading | null {
+  return (ball && readBallAgain(photo, small, ball)) ?? readBall(photo, small, null);
 }
 
 function refusalOf(photo: Photo, small: ShrunkPhoto, ballLost: boolean): RefusalCode | null {

@@ -1,7 +1,8 @@
 /**
  * Times the looks at the live picture in Node, with the same code as in the page: `npm run bench:preview`. Each sample
  * photo is made a frame of 1280 × 720, tray added at its sides, and looked at as while framing: ball followed, ball
- * searched everywhere, and with stones outlined. Prints frames a second (median), what takes the time, and what is
+ * searched everywhere, and with stones outlined; at rest the stones are outlined in every thirteenth frame, and in the
+ * others their outlines are those of before, moved along with the ball. Prints frames a second (median), what takes the time, and what is
  * found, and exits with 1 when the target is missed.
  */
 import { readFileSync } from 'node:fs';
@@ -9,7 +10,7 @@ import sharp from 'sharp';
 import { ballChecks } from '../../src/analysis/ballChecks';
 import { findStones } from '../../src/analysis/findStones';
 import { lampSide, rigOf } from '../../src/analysis/locateTray';
-import { readBall } from '../../src/analysis/readBall';
+import { readBallAgain } from '../../src/analysis/readBall';
 import { refuseBlindPhoto } from '../../src/analysis/refuseBlindPhoto';
 import { stoneShape } from '../../src/analysis/stoneShape';
 import { frameLight } from '../../src/camera/frameLight';
@@ -48,9 +49,9 @@ function timeOf(run: () => unknown): number {
 }
 
 /** Time of each part of a look, ms. */
-function partsOf(photo: Photo, at: FrameKnowledge['ballAt'], cv: OpenCv): Record<string, number> {
+function partsOf(photo: Photo, at: FrameKnowledge['ball'], cv: OpenCv): Record<string, number> {
   const small = shrinkPhoto(photo, 900);
-  const reading = readBall(photo, small, at);
+  const reading = at && readBallAgain(photo, small, at);
   if (!reading) return {};
   const { factor, raster } = small;
   const { row, column, radiusPx } = reading.ball;
@@ -60,7 +61,7 @@ function partsOf(photo: Photo, at: FrameKnowledge['ballAt'], cv: OpenCv): Record
   const pieces = findStones(cv, raster, ball, lampSide(rig), leastPx);
   return {
     shrink: timeOf(() => shrinkPhoto(photo, 900)),
-    'read ball': timeOf(() => readBall(photo, small, at)),
+    'read ball': timeOf(() => readBallAgain(photo, small, at)),
     'focus of edges': timeOf(() => refuseBlindPhoto(photo, raster, false)),
     exposure: timeOf(() => frameLight(raster, reading.lamp)),
     'lamp and second lights': timeOf(() => ballChecks(photo, reading)),
@@ -76,15 +77,15 @@ const keep = (what: string, ms: number) => all.set(what, [...(all.get(what) ?? [
 for (const name of SAMPLES) {
   const photo = await frameOf(name);
   const known = JSON.parse(readFileSync(`sample-images/${name}.json`, 'utf8'));
-  const look = { ballMm: BALL_MM, rig: null, ballAt: null, outline: false };
+  const look = { ballMm: BALL_MM, rig: null, ball: null, outline: false };
   const seen = lookAtFrame(photo, { ...look, outline: true }, cv);
-  const at = seen.ball && ([seen.ball.row, seen.ball.column] as const);
+  const at = seen.ball;
   console.log(
     `${name}: ball ${at ? 'seen' : 'MISSED'}, stones ${seen.stones?.length ?? 0} of ${known.stones.length}`,
   );
   keep(
     'followed',
-    timeOf(() => lookAtFrame(photo, { ...look, ballAt: at }, cv)),
+    timeOf(() => lookAtFrame(photo, { ...look, ball: at }, cv)),
   );
   keep(
     'searched',
@@ -92,7 +93,7 @@ for (const name of SAMPLES) {
   );
   keep(
     'outlined',
-    timeOf(() => lookAtFrame(photo, { ...look, ballAt: at, outline: true }, cv)),
+    timeOf(() => lookAtFrame(photo, { ...look, ball: at, outline: true }, cv)),
   );
   for (const [part, ms] of Object.entries(partsOf(photo, at, cv))) keep(part, ms);
 }
@@ -104,6 +105,8 @@ for (const kind of kinds) {
   const verdict = kind === 'searched' ? '' : perS >= TARGET_PER_S ? 'met' : `NOT MET, target ${TARGET_PER_S}`;
   console.log(`${kind.padEnd(10)} ${perS.toFixed(1).padStart(5)} frames/s  ${verdict}`);
 }
+const atRest = 13000 / (12 * medianOf('followed') + medianOf('outlined'));
+console.log(`at rest    ${atRest.toFixed(1).padStart(5)} frames/s with outlines on average`);
 console.log('\npart of a look, ms');
 for (const part of [...all.keys()].filter((what) => !kinds.some((kind) => kind === what))) {
   console.log(`${part.padEnd(24)} ${medianOf(part).toFixed(0).padStart(5)}`);

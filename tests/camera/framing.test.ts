@@ -10,11 +10,11 @@ const after = (...previews: Partial<Preview>[]) =>
   previews.reduce((framing, but) => framedWith(framing, inventedPreview(but), SHOT_PX), NO_FRAMING);
 
 it('follows the ball while it moves, and asks for outlines once it rests', () => {
-  expect(nextLook(NO_FRAMING, TRAY)).toEqual({ ...TRAY, ballAt: null, outline: false });
+  expect(nextLook(NO_FRAMING, TRAY)).toEqual({ ...TRAY, ball: null, outline: false });
   const moving = after({ ...at(300, 400), stones: null }, { ...at(300, 430), stones: null });
-  expect(nextLook(moving, TRAY)).toEqual({ ...TRAY, ballAt: [300, 430], outline: false });
+  expect(nextLook(moving, TRAY)).toEqual({ ...TRAY, ...at(300, 430), outline: false });
   const resting = framedWith(moving, inventedPreview({ ...at(302, 431), stones: null }), SHOT_PX);
-  expect(nextLook(resting, TRAY)).toEqual({ ...TRAY, ballAt: [302, 431], outline: true });
+  expect(nextLook(resting, TRAY)).toEqual({ ...TRAY, ...at(302, 431), outline: true });
 });
 
 it('keeps outlines while the ball stays, takes them away when it moves, and when it creeps', () => {
@@ -29,6 +29,28 @@ it('keeps outlines while the ball stays, takes them away when it moves, and when
   expect(crept.stones).toBeNull();
 });
 
+it('moves outlines along with the ball while the camera moves, but asks for new ones before it says that all is well', () => {
+  const stones = [{ outline: [[10, 20] as const, [30, 40] as const], cutOff: false }];
+  const outlined = after({ ...at(300, 400), stones });
+  const moved = framedWith(outlined, inventedPreview({ ...at(320, 390), stones: null }), SHOT_PX);
+  expect(moved.shown?.[0]?.outline).toEqual([
+    [30, 10],
+    [50, 30],
+  ]);
+  expect(moved.stones).toBeNull();
+  const on = framedWith(moved, inventedPreview({ ...at(330, 390), stones: null }), SHOT_PX);
+  expect(on.shown?.[0]?.outline[0]).toEqual([40, 10]);
+  expect(on.advice).toBe('outlining');
+});
+
+it('takes outlines away when the ball is lost, or seen from another distance', () => {
+  const outlined = after(at(300, 400));
+  const lost = framedWith(outlined, inventedPreview({ ball: null, stones: null }), SHOT_PX);
+  expect(lost.shown).toBeNull();
+  const nearer = { ball: { row: 320, column: 400, radiusPx: 46 }, stones: null };
+  expect(framedWith(outlined, inventedPreview(nearer), SHOT_PX).shown).toBeNull();
+});
+
 it('outlines anew after a while, and now and then looks for the ball everywhere', () => {
   let framing = after(at(300, 400), at(300, 400));
   const asked: boolean[] = [];
@@ -36,7 +58,7 @@ it('outlines anew after a while, and now and then looks for the ball everywhere'
   for (let look = 0; look < 60; look++) {
     const known = nextLook(framing, TRAY);
     asked.push(known.outline);
-    searched.push(known.ballAt === null);
+    searched.push(known.ball === null);
     framing = framedWith(
       framing,
       inventedPreview({ ...at(300, 400), stones: known.outline ? [] : null }),

@@ -6,7 +6,7 @@ import { type OpenCv, openOpenCv } from '../../src/vision/openCv';
 import { lookAtFrame } from '../../src/worker/lookAtFrame';
 
 const TRAY = 'sample-images/polished-tray.jpg';
-const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ballAt: null, outline: false };
+const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ball: null, outline: false };
 /** The ball in a frame of 1080 × 720, from the truth file of the sample (1800 × 1200). */
 const BALL = { row: 125.8 * 0.6, column: 1120.33 * 0.6, radiusPx: 73.63 * 0.6 };
 
@@ -32,8 +32,8 @@ it('finds ball, scale and every stone when asked for outlines', () => {
 });
 
 it('finds the ball again where it was, and everywhere when it is gone from there', () => {
-  const near = lookAtFrame(tray, { ...LOOK, ballAt: [BALL.row, BALL.column] }, cv);
-  const elsewhere = lookAtFrame(tray, { ...LOOK, ballAt: [600, 200] }, cv);
+  const near = lookAtFrame(tray, { ...LOOK, ball: BALL }, cv);
+  const elsewhere = lookAtFrame(tray, { ...LOOK, ball: { ...BALL, row: 600, column: 200 } }, cv);
   for (const { ball } of [near, elsewhere]) expect(ball!.radiusPx / BALL.radiusPx).toBeCloseTo(1, 2);
   expect(near.stones).toBeNull();
 });

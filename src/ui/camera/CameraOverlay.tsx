@@ -8,7 +8,7 @@ const pathOf = (outline: readonly (readonly [number, number])[]) =>
 
 /** Over the live picture: outlines of ball and stones, and how many stones there are. */
 export const CameraOverlay = memo(function CameraOverlay({
-  framing: { preview, stones },
+  framing: { preview, stones, shown },
 }: {
   framing: Framing;
 }) {
@@ -16,7 +16,7 @@ export const CameraOverlay = memo(function CameraOverlay({
   if (preview === null) return null;
   return (
     <>
-      <Outlines preview={preview} stones={stones ?? []} />
+      <Outlines preview={preview} stones={shown ?? []} />
       {stones !== null && <p className="camera-count">{camera.stones(stones.length)}</p>}
     </>
   );
