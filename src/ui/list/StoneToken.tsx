@@ -21,7 +21,7 @@ export function StoneToken({ stone, action, bitmap }: Props) {
   const selected = usePhotos((state) => state.selectedStone) === stone.id;
   const { tray, verdicts } = texts();
   useEffect(() => {
-    if (ref.current !== null && bitmap !== null) drawCutOut(ref.current, bitmap, stone, 4);
+    if (ref.current !== null && bitmap !== null) drawToken(ref.current, bitmap, stone);
   }, [bitmap, stone]);
   return (
     <button
@@ -35,4 +35,18 @@ export function StoneToken({ stone, action, bitmap }: Props) {
       <span className="token-number">{stone.id}</span>
     </button>
   );
+}
+
+/** Tokens drawn before: with another verdict a stone's token is made anew in another group, and looks the same. */
+const drawn = new WeakMap<ImageBitmap, WeakMap<StoneReport, HTMLCanvasElement>>();
+
+function drawToken(canvas: HTMLCanvasElement, bitmap: ImageBitmap, stone: StoneReport): void {
+  const known = drawn.get(bitmap) ?? new WeakMap();
+  drawn.set(bitmap, known);
+  const before = known.get(stone);
+  if (before) canvas.getContext('2d')?.drawImage(before, 0, 0);
+  else {
+    drawCutOut(canvas, bitmap, stone, 4);
+    known.set(stone, canvas);
+  }
 }
