@@ -20,14 +20,22 @@ export function blurWide(
   sigmaPx: number,
 ): Float32Array {
   const block = Math.max(1, Math.floor(sigmaPx / ENOUGH));
+  if (block === 1) {
+    const exact = Float64Array.from(values);
+    blurGaussian(exact, width, height, sigmaPx);
+    return Float32Array.from(exact);
+  }
   const across = Math.ceil(width / block);
   const down = Math.ceil(height / block);
   const sums = new Float64Array(across * down);
   const counts = new Float64Array(across * down);
-  for (let i = 0; i < width * height; i++) {
-    const k = Math.floor(Math.floor(i / width) / block) * across + Math.floor((i % width) / block);
-    sums[k]! += values[i]!;
-    counts[k]!++;
+  for (let row = 0, i = 0; row < height; row++) {
+    const first = Math.floor(row / block) * across;
+    for (let column = 0; column < width; column++, i++) {
+      const k = first + Math.floor(column / block);
+      sums[k]! += values[i]!;
+      counts[k]!++;
+    }
   }
   const means = sums.map((sum, k) => sum / counts[k]!);
   blurGaussian(means, across, down, sigmaPx / block);

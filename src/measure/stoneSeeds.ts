@@ -47,9 +47,12 @@ export function stoneSeeds(difference: TrayDifference, edges: Raster, shadow: Sh
   const bright = Math.max(BRIGHT_STONE.lightness, BRIGHT_STONE.sds * lightnessSd);
   const stone = new Uint8Array(width * height);
   for (let i = 0; i < stone.length; i++) {
-    const weak = gray + darkColorNoise(difference, i) + THROWN_COLOR.share * thrown[i]!;
     const light = lightness[i]! > bright || lightness[i]! < shadow.darkest;
-    stone[i] = strong[i]! > 0 || light || chroma[i]! > weak ? 1 : 0;
+    if (strong[i]! > 0 || light) stone[i] = 1;
+    else if (chroma[i]! > gray) {
+      const weak = gray + darkColorNoise(difference, i) + THROWN_COLOR.share * thrown[i]!;
+      if (chroma[i]! > weak) stone[i] = 1;
+    }
   }
   const tray = sureTray(difference, chroma, edges, stone);
   return { stone: { width, height, data: stone }, tray: { width, height, data: tray } };
