@@ -28,6 +28,8 @@ const LEAST_ON_CIRCLE = 0.33;
 const MOST_BLUR = 0.12;
 /** Radius of the lamp's image under which it is a noisy pixel, pixels. */
 const LEAST_LAMP_PX = 0.15;
+/** From one frame to the next a ball grows or shrinks by no more, ln units. */
+const SAME_SIZE = 0.1;
 /** The crop around the ball reaches this many radii. */
 const CROP_RADII = 1.4;
 
@@ -82,7 +84,8 @@ export function readBallAgain(photo: Photo, small: ShrunkPhoto, before: Circle):
   };
   const { row, column, radiusPx } = sharpestCircle(luminance(raster), rough);
   const start = { row: full(row), column: full(column), radiusPx: radiusPx * factor };
-  return readAt(photo, start, LEAST_ON_CIRCLE, ballBlur);
+  const reading = readAt(photo, start, LEAST_ON_CIRCLE, ballBlur);
+  return reading && Math.abs(Math.log(reading.ball.radiusPx / before.radiusPx)) < SAME_SIZE ? reading : null;
 }
 
 /** The blur as the whole reading tells it. */

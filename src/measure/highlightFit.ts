@@ -1,6 +1,6 @@
 import { nthSmallest } from '../image/nthSmallest';
 import type { HighlightWindow, LobeShape } from './highlightModel';
-import { type Derivatives, leastSquares } from './leastSquares';
+import { leastSquares } from './leastSquares';
 import {
   amplitudeOf,
   blank,
@@ -82,13 +82,10 @@ export function highlightFit(problem: HighlightProblem, start: LobeShape, effort
   return described(problem, parameters, weights, sd);
 }
 
-/** Where a row of fits of one highlight has come to, so that the next begins there. */
+/** Where a row of fits of one highlight has come to, so that the next begins there; null before the first. */
 export interface FitTrail {
   parameters: Float64Array | null;
-  readonly derivatives: Derivatives;
 }
-
-export const newTrail = (): FitTrail => ({ parameters: null, derivatives: { columns: null } });
 
 /**
  * Fits again with the weights of an earlier fit, so that the costs of both can be compared.
@@ -129,7 +126,7 @@ export function costHeld(
     steps: stepsOf(fit, true),
     maxIterations: HELD_ITERATIONS,
     tolerance: TOLERANCE,
-    derivatives: trail.derivatives,
+    corrects: true,
   });
   trail.parameters = parameters;
   return cost;

@@ -14,13 +14,8 @@ export interface FitSettings {
   readonly maxIterations: number;
   /** Stop when an iteration lowers the cost by less than this share. */
   readonly tolerance: number;
-  /** Derivatives kept from a neighboring fit and for the next; when left out they are worked out at every iteration. */
-  readonly derivatives?: Derivatives;
-}
-
-/** Derivatives of the residuals by each parameter; null before the first fit. */
-export interface Derivatives {
-  columns: Float64Array[] | null;
+  /** Works the derivatives out once, and from then on corrects them by what each step did. */
+  readonly corrects?: boolean;
 }
 
 /**
@@ -32,8 +27,8 @@ export type Residuals = (parameters: Float64Array, into: Float64Array, moved: nu
 /**
  * Minimizes a sum of squares by the Levenberg–Marquardt method with forward differences.
  *
- * Where derivatives are kept, each step corrects them by what it did to the residuals (Broyden's update), which takes
- * no further look at these: fits that lie near each other then need a few looks instead of a few for each parameter.
+ * Derivatives that are only corrected (Broyden's update) take no further look at the residuals: enough where the start
+ * is near and the cost is asked for, not where every digit of the parameters counts.
  *
  * @param residuals - Fills the array with the residuals of the parameters.
  * @param count - Number of residuals.
@@ -54,14 +49,10 @@ export function leastSquares(
   residuals(parameters, here, null);
   let cost = sumOfSquares(here);
   let damping = 1e-2;
-  const { steps, derivatives } = settings;
-  const kept = derivatives?.columns;
-  const columns = kept ?? steps.map((step) => (step === 0 ? NOTHING : new Float64Array(count)));
-  if (derivatives) derivatives.columns = columns;
-  let isKnown = kept !== undefined && kept !== null;
+  const { steps, corrects } = settings;
+  const columns = steps.map((step) => (step === 0 ? NOTHING : new Float64Array(count)));
   for (let iteration = 0; iteration < settings.maxIterations; iteration++) {
-    if (!isKnown) fillDifferences(residuals, parameters, here, columns, steps);
-    isKnown = derivatives !== undefined;
+    if (iteration === 0 || !corrects) fillDifferences(residuals, parameters, here, columns, steps);
     const normal = normalEquations(here, columns);
     let gained = 0;
     for (let attempt = 0; attempt < 6; attempt++) {
@@ -69,7 +60,7 @@ export function leastSquares(
       if (step) {
         const next = parameters.map((value, i) => value + step[i]!);
         residuals(next, there, null);
-        if (derivatives) correct(columns, here, there, step, steps);
+        if (corrects) correct(columns, here, there, step, steps);
         const nextCost = sumOfSquares(there);
         if (nextCost < cost) {
           gained = (cost - nextCost) / cost;
@@ -80,7 +71,7 @@ export function leastSquares(
           break;
         }
         // What the step told has changed them: the next one is tried with that.
-        if (derivatives && attempt > 0) break;
+        if (corrects && attempt > 0) break;
       }
       damping *= 6;
     }

@@ -1,4 +1,4 @@
-import { costHeld, type HighlightFit, type HighlightProblem, newTrail } from './highlightFit';
+import { costHeld, type FitTrail, type HighlightFit, type HighlightProblem } from './highlightFit';
 import type { HighlightWindow, LobeOptics } from './highlightModel';
 import { lobeMisfit } from './lobeMisfit';
 
@@ -87,7 +87,7 @@ function costLadder(problem: HighlightProblem, fit: HighlightFit): Rung[] {
   let least = fit.cost;
   const side = (direction: 1 | -1) => {
     const tried: { lnAlpha: number; cost: number }[] = [];
-    const trail = newTrail();
+    const trail: FitTrail = { parameters: null };
     for (const distance of DISTANCES) {
       const lnAlpha = middle + direction * distance;
       const cost = costHeld(problem, fit, Math.exp(lnAlpha), trail);

@@ -59,7 +59,7 @@ for (const [device, viewport] of SIZES) {
       await button('Take the photo').click();
       await page.getByRole('progressbar').waitFor({ timeout: 60_000 });
       await page.getByRole('progressbar').waitFor({ state: 'detached', timeout: 200_000 });
-      await expect.poll(() => page.locator('.token').count()).toBe(STONES);
+      await expect.poll(() => page.locator('.token').count(), { timeout: 200_000 }).toBe(STONES);
     };
     const keep = async () => {
       await button('Keep').click();

@@ -37,7 +37,7 @@ it('checks pits against it, and the list says which the lamp shades', { timeout:
     .last()
     .click();
   expect(await page.getByText('shaded by the lamp').count()).toBeGreaterThan(0);
-  await page.getByRole('button', { name: 'Close' }).click();
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
 });
 
 it('says why a photo of another tray was not used, and takes it away again', {

@@ -76,3 +76,23 @@ it('steps back from where the residuals are no numbers', () => {
   const { parameters } = leastSquares(root, 1, [1], { ...settings, steps: [1e-7] });
   expect(parameters[0]).toBeCloseTo(0.01, 4);
 });
+
+it('ends as well with derivatives that are only corrected, in fewer looks', () => {
+  const looks = (corrects: boolean) => {
+    let count = 0;
+    const counted = (p: Float64Array, into: Float64Array) => {
+      count++;
+      misra1a(p, into);
+    };
+    const start = [2.5, 5];
+    const fit = leastSquares(counted, golden.misra1a.x.length, start, {
+      ...settings,
+      corrects,
+      tolerance: 1e-9,
+    });
+    // Source: NIST Statistical Reference Datasets, Misra1a, certified residual sum of squares.
+    expect(fit.cost / 1.2455138894e-1 - 1).toBeLessThan(1e-6);
+    return count;
+  };
+  expect(looks(true)).toBeLessThan(looks(false));
+});
