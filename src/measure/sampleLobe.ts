@@ -12,7 +12,7 @@ let rights = new Float64Array(0);
 let downs = new Float64Array(0);
 
 /**
- * Samples a highlight on a fine grid: the values of `slopeField` under `lampLobe`, without a call for each sample.
+ * Samples a highlight on a fine grid: the lobe of the lamp at the values of `slopeField`, row by row.
  * This is where most of a fit's time goes.
  *
  * @param columns - Samples across; `rows` of them down.

@@ -2,13 +2,19 @@
 const HALF_SIDE = Math.sqrt(Math.PI) / 2;
 
 /**
- * `squareLobeShare` at many places: without a call for each, and with an arctangent that is exact to 4·10⁻⁸.
+ * Shares of a square lamp's radiance that a rough mirror shows at many places beside the highlight's center; exact to
+ * 4·10⁻⁸, as its arctangent.
+ *
+ * The GGX slope density q² / (π (q² + x² + y²)²) has a closed integral over a rectangle. With
+ * G(x, y) = (x / √(q² + x²)) · atan(y / √(q² + x²)) + (y / √(q² + y²)) · atan(x / √(q² + y²))
+ * it is the alternating sum of G / 2π over the four corners.
  *
  * @param xs - Distances from the center to the right, in radii of the disc of the lamp's area.
  * @param ys - Distances up.
  * @param turnRad - Turn of the lamp's sides.
  * @param alphaOverA - GGX roughness over that radius, above 0.
  * @param into - Overwritten with shares of the lamp's radiance, 0 to 1; its length is the number of places.
+ * @see Walter et al. 2007, eq. 33 (GGX); checked against SciPy's dblquad in tests/golden/squareLobe.json.
  */
 export function squareLobeRow(
   xs: Float64Array,
