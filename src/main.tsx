@@ -33,6 +33,8 @@ const EXAMPLE = new URL('../sample-images/example-year.zip', import.meta.url).hr
 const SAMPLE = new URL('../sample-images/coarse-tray.jpg', import.meta.url).href;
 const SAMPLE_PICTURE = new URL('../sample-images/coarse-tray.small.webp', import.meta.url).href;
 
+/** From a frame that is drawn until it is surely on the screen, ms; slow computers were seen to take 100. */
+const FRAME_SEEN_MS = 300;
 /** Name of the cache of the photos at hand. */
 const AT_HAND = 'glintgrade visit';
 
@@ -88,7 +90,7 @@ function fillExample(): void {
   if (!isExample) return;
   const said = () => speech().texts.work.openingExample;
   const fill = () => void works.getState().run(said, (watch) => openExample(journal, EXAMPLE, watch));
-  void drawn().then(fill);
+  void onScreen().then(fill);
 }
 
 settings.subscribe(({ rig, rigDay }, before) => {
@@ -167,14 +169,13 @@ async function samplePictureShown(): Promise<void> {
   const image = new Image();
   image.src = SAMPLE_PICTURE;
   await image.decode().catch(() => undefined);
-  await drawn();
-  await drawn();
-  await idle();
+  await onScreen();
 }
 
-/** Waits until what the page shows now is drawn; in the background, until it is looked at. */
-function drawn(): Promise<void> {
-  return new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+/** Waits until what the page shows now is seen; in the background, until it is looked at. Browsers do not all tell. */
+async function onScreen(): Promise<void> {
+  await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, FRAME_SEEN_MS)));
+  await idle();
 }
 
 /** Waits until the page has nothing to do, half a second at most; not at all where the browser does not tell. */

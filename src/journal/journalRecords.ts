@@ -17,7 +17,7 @@ type OfBatch = Extract<JournalRecord, { readonly batch: RecordId }>['kind'];
 type Teller = ReturnType<typeof tellerOf>;
 
 /** Read or written at a time; in between the page has its turn, since the database answers each piece anew. */
-const PIECE = 32;
+const PIECE = 16;
 /** Of records other than checks, which are a hundredth as large. */
 const SMALL_PIECE = 512;
 

@@ -2,11 +2,11 @@ import { nextTurn } from './nextTurn';
 import { tellerOf, type Watch } from './watch';
 
 /**
- * Longest that work goes on before the page has its turn, ms: less than a frame at 60 Hz, so that what moves goes on
+ * Longest that work goes on before the page has its turn, ms: a third of a frame at 60 Hz, so that what moves goes on
  * moving. Pieces between two calls come on top; tasks of up to 50 ms leave a tap answered within 100 ms (the RAIL model,
  * from memory).
  */
-const TURN_MS = 10;
+const TURN_MS = 5;
 
 /** Called between pieces of work with the share of it that is done, 0 to 1. */
 export interface Pace {
