@@ -1,12 +1,12 @@
-import { circleFit } from './circleFit';
+import { ellipseOff } from './ellipseOff';
 import { signedArea } from './smoothOutline';
 
-/** A closed outline against round shapes. */
+/** A closed outline against even shapes. */
 export interface OutlineForm {
-  /** Root mean square distance from the ellipse of the same area and second moments, share of the mean radius. */
+  /** Distance of half the outline from the ellipse that most of it lies on, share of the mean radius, see `ellipseOff`. */
   readonly offEllipse: number;
-  /** Share of the outline on one circle, to 1.5 % of its radius: high too where a part beside it was taken in. */
-  readonly onCircle: number;
+  /** Root mean square distance from the outline mirrored at the axis through its center that suits it best, as `offEllipse`. */
+  readonly offMirror: number;
   /** Length over that of the circle of equal area, at least 1. */
   readonly lengthRatio: number;
 }
@@ -14,75 +14,78 @@ export interface OutlineForm {
 type Points = readonly (readonly [row: number, column: number])[];
 
 const SAMPLES = 180;
-const ON_CIRCLE = 0.015;
-/** A circle this much smaller or larger than the outline fits only an arc of it. */
-const MOST_OFF_SIZE = 0.2;
+/** Bearings at which an outline is held against its mirror image; axes are tried at half their distance. */
+const BEARINGS = 360;
 
 /**
- * How near a closed outline is to an ellipse and to a circle.
+ * How near a closed outline is to an ellipse and to its own mirror image.
  *
  * @param outline - Rows and columns of a polygon, last point not repeated, at least three.
  */
 export function outlineForm(outline: Points): OutlineForm {
   const points = evenly(outline, SAMPLES);
-  const m = moments(points);
-  const half = Math.hypot((m.rr - m.cc) / 2, m.rc);
-  const middle = (m.rr + m.cc) / 2;
-  // Second moments of an ellipse are a quarter of its squared half axes.
-  const [long, short] = [2 * Math.sqrt(middle + half), 2 * Math.sqrt(Math.max(1e-9, middle - half))];
-  const turn = 0.5 * Math.atan2(2 * m.rc, m.rr - m.cc);
-  const radius = Math.sqrt(m.area / Math.PI);
-  let [squares, length] = [0, 0];
-  points.forEach(([row, column], i) => {
-    const [r, c] = [row - m.row, column - m.column];
-    const [u, v] = [Math.cos(turn) * r + Math.sin(turn) * c, Math.cos(turn) * c - Math.sin(turn) * r];
-    const reach = Math.hypot(u / long, v / short);
-    // The distance from the ellipse to first order.
-    squares += (((reach - 1) * reach) / Math.hypot(u / long ** 2, v / short ** 2)) ** 2;
+  const center = centroid(points);
+  const radius = Math.sqrt(Math.abs(signedArea(points)) / Math.PI);
+  const length = points.reduce((sum, [row, column], i) => {
     const [nextRow, nextColumn] = points[(i + 1) % points.length]!;
-    length += Math.hypot(nextRow - row, nextColumn - column);
-  });
+    return sum + Math.hypot(nextRow - row, nextColumn - column);
+  }, 0);
+  const inRadii = points.map(([row, column]): [number, number] => [
+    (row - center.row) / radius,
+    (column - center.column) / radius,
+  ]);
   return {
-    offEllipse: Math.sqrt(squares / points.length) / radius,
-    onCircle: shareOnCircle(points, { row: m.row, column: m.column, radiusPx: radius }),
+    offEllipse: ellipseOff(inRadii),
+    offMirror: offMirror(reaches(inRadii)),
     lengthRatio: length / (2 * Math.PI * radius),
   };
 }
 
-function shareOnCircle(points: Points, start: Parameters<typeof circleFit>[1]): number {
-  const circle = circleFit(points, start);
-  if (!circle || Math.abs(circle.radiusPx / start.radiusPx - 1) > MOST_OFF_SIZE) return 0;
-  const near = points.filter(([row, column]) => {
-    const reach = Math.hypot(row - circle.row, column - circle.column);
-    return Math.abs(reach / circle.radiusPx - 1) < ON_CIRCLE;
+/** How far an outline around the origin reaches, by bearing; where a ray crosses it several times, the farthest. */
+function reaches(points: Points): Float64Array {
+  const reach = new Float64Array(BEARINGS);
+  const step = (2 * Math.PI) / BEARINGS;
+  points.forEach(([v, u], i) => {
+    const [v2, u2] = points[(i + 1) % points.length]!;
+    const cross = u * v2 - v * u2;
+    const begin = Math.atan2(v, u);
+    const end = begin + Math.atan2(cross, u * u2 + v * v2);
+    for (let k = Math.ceil(Math.min(begin, end) / step); k * step <= Math.max(begin, end); k++) {
+      const [cos, sin] = [Math.cos(k * step), Math.sin(k * step)];
+      const across = cos * (v2 - v) - sin * (u2 - u);
+      const at = (k + 2 * BEARINGS) % BEARINGS;
+      reach[at] = Math.max(reach[at]!, across === 0 ? Math.hypot(u, v) : cross / across);
+    }
   });
-  return near.length / points.length;
+  return reach;
 }
 
-/** Area, center and central second moments of a polygon, by Green's theorem. */
-function moments(points: Points) {
-  let [twice, row, column, rr, cc, rc] = [0, 0, 0, 0, 0, 0];
+function offMirror(reach: Float64Array): number {
+  const mean = reach.reduce((sum, one) => sum + one, 0) / BEARINGS;
+  let least = Number.POSITIVE_INFINITY;
+  for (let axis = 0; axis < BEARINGS; axis++) {
+    let squares = 0;
+    for (let k = 0; k < BEARINGS; k++) {
+      squares += (reach[k]! - reach[(axis - k + BEARINGS) % BEARINGS]!) ** 2;
+    }
+    least = Math.min(least, squares);
+  }
+  // Halved: two outlines apart by so much each lie half of it off the one between them.
+  return Math.sqrt(least / BEARINGS) / (2 * mean);
+}
+
+/** Center of a polygon's area, by Green's theorem. */
+function centroid(points: Points): { row: number; column: number } {
+  let [twice, row, column] = [0, 0, 0];
   const [r0, c0] = points[0]!;
   points.forEach(([r, c], i) => {
     const [r2, c2] = points[(i + 1) % points.length]!;
-    const [a, b, d, e] = [r - r0, c - c0, r2 - r0, c2 - c0];
-    const cross = b * d - e * a;
+    const cross = (r - r0) * (c2 - c0) - (c - c0) * (r2 - r0);
     twice += cross;
-    row += (a + d) * cross;
-    column += (b + e) * cross;
-    rr += (a * a + a * d + d * d) * cross;
-    cc += (b * b + b * e + e * e) * cross;
-    rc += (a * e + 2 * a * b + 2 * d * e + d * b) * cross;
+    row += (r - r0 + r2 - r0) * cross;
+    column += (c - c0 + c2 - c0) * cross;
   });
-  const [down, right] = [row / (3 * twice), column / (3 * twice)];
-  return {
-    area: Math.abs(signedArea(points)),
-    row: r0 + down,
-    column: c0 + right,
-    rr: rr / (6 * twice) - down * down,
-    cc: cc / (6 * twice) - right * right,
-    rc: rc / (12 * twice) - down * right,
-  };
+  return { row: r0 + row / (3 * twice), column: c0 + column / (3 * twice) };
 }
 
 /** Points at even distances along a polygon. */

@@ -24,6 +24,8 @@ it.each([
   ['coins', 'unlike-stones', ['shadow']],
   ['keys', 'unlike-stones', ['shadow', 'photo', 'ragged']],
   ['print', 'ball-unlit', ['photo', 'ragged']],
+  ['beans', 'unlike-stones', ['photo', 'round']],
+  ['grapes', 'unlike-stones', ['photo', 'round']],
   ['two-lamps', 'second-light', ['photo', 'shadow', 'round', 'ragged']],
   ['wet', 'wet-stones', ['photo', 'shadow', 'round', 'ragged']],
 ])('lets nothing of %s go on, warns %s and says why', { timeout: 120_000 }, async (name, code, reasons) => {

@@ -29,8 +29,6 @@ interface Places {
   readonly ball: readonly [number, number, number] | null;
   /** Stones well photographed; everything else must not go on. */
   readonly stones: readonly (readonly [number, number, number])[];
-  /** Beans, nuts and crumbs, which nothing tells from pebbles. */
-  readonly likeStones?: readonly (readonly [number, number, number])[];
 }
 
 interface SceneTruth {
@@ -45,8 +43,6 @@ export interface JudgedThing {
   readonly center: PixelPoint;
   /** Whether it is a stone well photographed. */
   readonly isReal: boolean;
-  /** Whether it is no stone, but nothing tells it from one. */
-  readonly isLikeStone: boolean;
   /** The verdict at each step, material unknown. */
   readonly actions: Readonly<Record<Step, Action>>;
   /** What was said against it; null for nothing. */
@@ -112,7 +108,7 @@ export async function judgeWrong(
 
 const goesOn = (action: Action) => action === 'advance' || action === 'finished';
 
-function judgedThings(report: PhotoReport, { stones: real, likeStones = [] }: Places): JudgedThing[] {
+function judgedThings(report: PhotoReport, { stones: real }: Places): JudgedThing[] {
   return report.stones.map((stone) => {
     const [row, column] = stone.center;
     const actions = Object.fromEntries(
@@ -121,10 +117,8 @@ function judgedThings(report: PhotoReport, { stones: real, likeStones = [] }: Pl
         return [step, gradeStone(stone, settings).verdict.action];
       }),
     ) as Record<Step, Action>;
-    const isOneOf = (places: Places['stones']) =>
-      places.some(([r, c, radius]) => Math.hypot(r - row, c - column) < radius);
-    const [isReal, isLikeStone] = [isOneOf(real), isOneOf(likeStones)];
-    return { id: stone.id, center: stone.center, isReal, isLikeStone, actions, unlike: stone.unlike ?? null };
+    const isReal = real.some(([r, c, radius]) => Math.hypot(r - row, c - column) < radius);
+    return { id: stone.id, center: stone.center, isReal, actions, unlike: stone.unlike ?? null };
   });
 }
 

@@ -62,7 +62,7 @@ export const reasons = {
     shadow:
       'Its shadow is not one that a stone throws in the lamp’s light, as where something is flat, a picture, or wrongly outlined: look at it yourself.',
     round:
-      'Its outline is rounder than tumbling makes a stone, as of a marble, a coin or a fruit: look at it yourself.',
+      'Its outline is more even than tumbling makes a stone, as of a marble, a coin, a fruit or a bean: look at it yourself.',
     ragged:
       'It is longer or more ragged than a tumbled stone, so it may be none or its outline is wrong: look at it yourself.',
     photo: 'A warning about this photo stands against everything on it: mend that, and take the photo again.',

@@ -47,7 +47,7 @@ export const reasons: Texts['verdicts']['reasons'] = {
     shadow:
       'Sein Schatten ist keiner, den ein Stein im Licht der Lampe wirft, wie bei Flachem, bei einem Bild oder falschem Umriss: Sieh selbst nach.',
     round:
-      'Sein Umriss ist runder, als das Trommeln einen Stein macht, wie bei Murmel, Münze oder Frucht: Sieh selbst nach.',
+      'Sein Umriss ist gleichmäßiger, als das Trommeln einen Stein macht, wie bei Murmel, Münze, Frucht oder Bohne: Sieh selbst nach.',
     ragged:
       'Er ist länger oder zerklüfteter als ein getrommelter Stein, ist also vielleicht keiner, oder sein Umriss stimmt nicht: Sieh selbst nach.',
     photo:

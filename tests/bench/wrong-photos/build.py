@@ -1,7 +1,7 @@
 """Renders one set of scenes that show what is no stone, or stones that cannot be judged, all under one lamp and camera.
 
 Run:  blender -b --python-exit-code 1 --python build.py -- --set development|test --out DIR [--only NAME …]
-Writes NAME.jpg for each scene and NAME.json: places (row, column, radius in pixels) of ball, well-photographed stones and what looks like them.
+Writes NAME.jpg for each scene and NAME.json: places (row, column, radius in pixels) of ball and well-photographed stones.
 Screens are photographed by screen.py, from what is rendered here.
 """
 
@@ -33,8 +33,6 @@ from water import add_puddles, wet_material
 WIDTH, HEIGHT, VIEW_MM = 1020, 680, 140.0
 SEEDS = {"development": 41, "test": 977}
 PRINTED = {"development": "polished-tray.jpg", "test": "mid-tray.jpg"}
-# Shaped and lit as a pebble would be: no light tells them from one.
-PEBBLE_LIKE = ("bean", "nut", "crumb")
 # what lies in the tray (things by name, and stones), and what else is wrong
 SCENES = {
     "good": dict(stones=6),
@@ -197,9 +195,8 @@ def build(name, options):
     places_px = [[round(float(v), 1) for v in view.pixels([[x, y, 8]])[0]] for x, y in places]
     stones = [[*at, round(9 / view.mm_per_px)] for at in places_px[plan.get("cut", 0):judged]]
     ball = [*places_px[-1], round(8 / view.mm_per_px, 1)] if has_ball else None
-    pebbles = [[*at, round(9 / view.mm_per_px)] for at, kind in zip(places_px[real:], plan.get("things", [])) if kind in PEBBLE_LIKE]
     with open(picture + ".json", "w", encoding="utf-8") as file:
-        json.dump({"ball": ball, "stones": stones} | ({"likeStones": pebbles} if pebbles else {}), file)
+        json.dump({"ball": ball, "stones": stones}, file)
 
 
 if __name__ == "__main__":
