@@ -1,6 +1,7 @@
 import type { PlaceMark } from '../image/notice';
 import { type AdviceCode, frameAdvice } from './frameAdvice';
 import { type FrameChecks, frameChecks } from './frameChecks';
+import { type FrameSketch, hasChanged } from './frameSketch';
 import type { FramedStone, FrameKnowledge, Preview } from './preview';
 
 /** What the frames so far have shown. */
@@ -16,8 +17,11 @@ export interface Framing {
   readonly advice: AdviceCode;
   /** What the last frame alone calls for. */
   readonly lastAdvice: AdviceCode;
-  /** Where the ball was when the stones were outlined. */
+  /** Where the ball was when the stones were outlined, and the frame in which they were. */
   readonly outlinedAt: PlaceMark | null;
+  readonly outlinedIn: FrameSketch | null;
+  /** Whether something in the picture was moved since. */
+  readonly isChanged: boolean;
   /** Frames since. */
   readonly age: number;
   /** Whether the ball lay in the last two frames at one place. */
@@ -35,6 +39,8 @@ export const NO_FRAMING: Framing = {
   advice: 'looking',
   lastAdvice: 'looking',
   outlinedAt: null,
+  outlinedIn: null,
+  isChanged: false,
   age: 0,
   isAtRest: false,
   looks: 0,
@@ -44,26 +50,27 @@ export const NO_FRAMING: Framing = {
 const MOVED_SHARE = 0.006;
 /** A ball as much larger or smaller is seen from elsewhere, ln units: outlines no longer fit. */
 const SAME_SIZE = 0.05;
-/** Stones are outlined anew after so many frames, should they have been moved and the ball not. */
-const OUTLINE_EVERY = 12;
+/** Stones are outlined anew after so many frames where something but the ball was moved, and after so many in any case. */
+export const OUTLINE_EVERY = { changed: 12, atLeast: 60 };
 /** Every so often the ball is looked for everywhere, should another thing have been taken for it. */
 const SEARCH_EVERY = 25;
 
 /**
  * What the next look needs to know: while the camera moves only the ball is followed, which is fast; once it rests,
- * the stones are outlined.
+ * the stones are outlined. Without a ball they are whenever the picture changes.
  *
  * @param framing - What the frames so far have shown.
  * @param tray - Ball and rig.
  */
 export function nextLook(framing: Framing, tray: Pick<FrameKnowledge, 'ballMm' | 'rig'>): FrameKnowledge {
-  const { preview, stones, isAtRest, age, looks } = framing;
+  const { preview, stones, isAtRest, isChanged, age, looks } = framing;
   const ball = preview?.ball ?? null;
+  const outlineAfter = isChanged ? OUTLINE_EVERY.changed : OUTLINE_EVERY.atLeast;
   const isSearched = looks % SEARCH_EVERY === SEARCH_EVERY - 1;
   return {
     ...tray,
     ball: isSearched ? null : ball,
-    outline: tray.ballMm === null || (isAtRest && (stones === null || age >= OUTLINE_EVERY)),
+    outline: (tray.ballMm === null || isAtRest) && (stones === null || age >= outlineAfter),
   };
 }
 
@@ -78,9 +85,12 @@ export function nextLook(framing: Framing, tray: Pick<FrameKnowledge, 'ballMm' |
 export function framedWith(before: Framing, preview: Preview, shotPx: number): Framing {
   const mostPx = MOVED_SHARE * Math.max(preview.widthPx, preview.heightPx);
   const isNear = (place: PlaceMark | null) => isWithin(place, preview.ball, mostPx);
-  const isKept = preview.stones === null && before.stones !== null && isNear(before.outlinedAt);
+  const isChanged = before.outlinedIn !== null && hasChanged(before.outlinedIn, preview.sketch);
+  const isSame = preview.ballWanted ? isNear(before.outlinedAt) : !isChanged;
+  const isKept = preview.stones === null && before.stones !== null && isSame;
   const stones = isKept ? before.stones : preview.stones;
-  const shown = stones ?? movedAlong(before, preview.ball);
+  // Without a ball the next frame is outlined: until then those of this one stay.
+  const shown = stones ?? (preview.ballWanted ? movedAlong(before, preview.ball) : before.stones);
   const checks = frameChecks(preview, shotPx);
   const lastAdvice = frameAdvice(preview, checks, stones);
   const isSure = lastAdvice === before.lastAdvice || before.advice === 'looking';
@@ -92,6 +102,8 @@ export function framedWith(before: Framing, preview: Preview, shotPx: number): F
     advice: isSure ? lastAdvice : before.advice,
     lastAdvice,
     outlinedAt: isKept ? before.outlinedAt : stones && preview.ball,
+    outlinedIn: isKept ? before.outlinedIn : stones && preview.sketch,
+    isChanged: isKept && isChanged,
     age: isKept ? before.age + 1 : 0,
     isAtRest: isNear(before.preview?.ball ?? null),
     looks: before.looks + 1,

@@ -1,5 +1,6 @@
 import type { PixelPoint, Rig } from '../analysis/report';
 import type { PlaceMark, RefusalCode } from '../image/notice';
+import type { FrameSketch } from './frameSketch';
 
 /** What is known before a frame is looked at. */
 export interface FrameKnowledge {
@@ -46,6 +47,8 @@ export interface Preview {
   readonly lampPartly: boolean;
   /** Null when they were not looked for. */
   readonly stones: readonly FramedStone[] | null;
+  /** To tell whether something was moved since. */
+  readonly sketch: FrameSketch;
   /** Why the frame could not be read to the end; null when it could. */
   readonly refusal: RefusalCode | null;
 }

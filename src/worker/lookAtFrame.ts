@@ -6,6 +6,7 @@ import { refuseBlindPhoto } from '../analysis/refuseBlindPhoto';
 import type { Rig } from '../analysis/report';
 import { stoneShape } from '../analysis/stoneShape';
 import { frameLight } from '../camera/frameLight';
+import { frameSketch } from '../camera/frameSketch';
 import type { FramedStone, FrameKnowledge, Preview } from '../camera/preview';
 import { Refusal, type RefusalCode } from '../image/notice';
 import type { Photo } from '../image/photo';
@@ -47,6 +48,7 @@ export function lookAtFrame(photo: Photo, knowledge: FrameKnowledge, cv: OpenCv)
     secondLight: lampWarnings.includes('second-light'),
     lampPartly: lampWarnings.includes('lamp-partly'),
     stones,
+    sketch: frameSketch(small.raster),
     refusal: refusal ?? (stones?.length === 0 ? 'no-stone' : null),
   };
 }

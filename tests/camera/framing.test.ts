@@ -51,26 +51,50 @@ it('takes outlines away when the ball is lost, or seen from another distance', (
   expect(framedWith(outlined, inventedPreview(nearer), SHOT_PX).shown).toBeNull();
 });
 
-it('outlines anew after a while, and now and then looks for the ball everywhere', () => {
-  let framing = after(at(300, 400), at(300, 400));
-  const asked: boolean[] = [];
-  const searched: boolean[] = [];
-  for (let look = 0; look < 60; look++) {
+/** Looks as often as told at a ball at rest, the sketch of each frame given by its number. */
+function lookedAt(times: number, sketchOf: (look: number) => Preview['sketch']) {
+  let framing = after({ ...at(300, 400), sketch: sketchOf(0) }, { ...at(300, 400), sketch: sketchOf(0) });
+  const asked: number[] = [];
+  let searched = 0;
+  for (let look = 0; look < times; look++) {
     const known = nextLook(framing, TRAY);
-    asked.push(known.outline);
-    searched.push(known.ball === null);
-    framing = framedWith(
-      framing,
-      inventedPreview({ ...at(300, 400), stones: known.outline ? [] : null }),
-      SHOT_PX,
-    );
+    if (known.outline) asked.push(look);
+    if (known.ball === null) searched++;
+    const seen = { ...at(300, 400), stones: known.outline ? [] : null, sketch: sketchOf(look) };
+    framing = framedWith(framing, inventedPreview(seen), SHOT_PX);
   }
-  expect(asked.filter(Boolean)).toHaveLength(4);
-  expect(searched.filter(Boolean)).toHaveLength(2);
+  return { asked, searched };
+}
+
+it('outlines anew soon where something was moved, else after a while, and now and then looks for the ball everywhere', () => {
+  const [still, moved] = [
+    { width: 2, light: [0.4, 0.4, 0.3, 0.3] },
+    { width: 2, light: [0.4, 0.4, 0.5, 0.1] },
+  ];
+  expect(lookedAt(60, () => still)).toEqual({ asked: [], searched: 2 });
+  expect(lookedAt(70, () => still).asked).toEqual([60]);
+  expect(lookedAt(30, (look) => (look < 5 ? still : moved)).asked).toEqual([12]);
+  expect(lookedAt(30, (look) => (look < 20 ? still : moved)).asked).toEqual([21]);
 });
 
-it('outlines every frame when no ball tells whether the camera rests', () => {
-  expect(nextLook(NO_FRAMING, { ballMm: null, rig: null }).outline).toBe(true);
+it('without a ball outlines every frame that differs from the last one outlined, and keeps outlines meanwhile', () => {
+  const tray = { ballMm: null, rig: null };
+  const frame = (light: number, stones: Preview['stones'] = null) =>
+    inventedPreview({
+      ball: null,
+      ballWanted: false,
+      stones,
+      sketch: { width: 2, light: [light, 0.1, 0.3, 1 - light] },
+    });
+  expect(nextLook(NO_FRAMING, tray).outline).toBe(true);
+  const outlined = framedWith(NO_FRAMING, frame(0.3, []), SHOT_PX);
+  expect(nextLook(outlined, tray).outline).toBe(false);
+  const still = framedWith(outlined, frame(0.3), SHOT_PX);
+  expect(still.stones).toBe(outlined.stones);
+  expect(nextLook(still, tray).outline).toBe(false);
+  const moved = framedWith(still, frame(0.6), SHOT_PX);
+  expect(moved).toMatchObject({ stones: null, shown: outlined.stones });
+  expect(nextLook(moved, tray).outline).toBe(true);
 });
 
 it('changes the sentence only when two frames in a row call for it, but the first one at once', () => {

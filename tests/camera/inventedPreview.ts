@@ -16,6 +16,7 @@ export function inventedPreview(but: Partial<Preview> = {}): Preview {
     secondLight: false,
     lampPartly: false,
     stones: [{ outline: [], cutOff: false }],
+    sketch: { width: 2, light: [0.4, 0.4, 0.3, 0.3] },
     refusal: null,
     ...but,
   };
