@@ -90,6 +90,19 @@ it('enlarges the photo and comes back to the whole tray', async () => {
   expect(await width()).toBeCloseTo(whole, 0);
 });
 
+it('shows the photo at the screen’s size, and all of its pixels once it is enlarged', async () => {
+  const shows = (width: number) =>
+    page.waitForFunction(
+      (wished) => document.querySelector<HTMLImageElement>('.stage-photo img')?.naturalWidth === wished,
+      width,
+    );
+  await shows(1200);
+  for (let k = 0; k < 4; k++) await page.getByRole('button', { name: 'Enlarge the photo' }).click();
+  await shows(1800);
+  await page.getByRole('button', { name: 'Whole tray' }).click();
+  await shows(1200);
+});
+
 it('brings out the stones of one verdict and dims the others', async () => {
   const only = page.getByRole('button', { name: /^Show only/ }).first();
   await only.click();

@@ -3,11 +3,12 @@ import { texts } from '../../texts/speech';
 import { usePhotos } from '../stores';
 import { photoName } from './photoName';
 import { usePhotoSource } from './usePhotoSource';
+import { useSmallPhoto } from './useSmallPhoto';
 
 function StripPhoto({ photo }: { photo: TrayPhoto }) {
   const show = usePhotos((state) => state.show);
   const current = usePhotos((state) => state.currentId) === photo.id;
-  const source = usePhotoSource(photo.file);
+  const source = usePhotoSource(useSmallPhoto(photo.file)?.picture ?? null);
   const { stoneCount, photoStates } = texts().tray;
   const label =
     photo.status === 'measured' && photo.report !== null

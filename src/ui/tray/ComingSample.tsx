@@ -12,6 +12,7 @@ export function ComingSample({ picture }: { picture: string }) {
       <div className="tray-photo">
         <TrayPicture
           file={null}
+          small={null}
           standIn={picture}
           found={null}
           graded={null}

@@ -5,6 +5,7 @@ import type { WarningCode } from '../../image/notice';
 import { stoneAt } from '../../picture/stoneAt';
 import type { GradedPhoto } from '../../state/gradePhoto';
 import { texts } from '../../texts/speech';
+import { SMALL_PX, type SmallPhoto } from '../photo/smallPhoto';
 import { usePhotoSource } from '../photo/usePhotoSource';
 import { usePhotos, useStoreActions } from '../stores';
 import { BallPointer } from './BallPointer';
@@ -18,6 +19,8 @@ import { ZoomButtons } from './ZoomButtons';
 interface Props {
   /** Null while the photo is on its way. */
   readonly file: Blob | null;
+  /** The same brought to the screen's size; null until it is. */
+  readonly small: SmallPhoto | null;
   /** Address of a picture that is shown until the photo is. */
   readonly standIn: string | null;
   /** The stones as soon as they are found; null before, and left out once they are judged. */
@@ -34,10 +37,13 @@ interface Props {
 
 /** A touch this many CSS pixels beside a stone still means it. */
 const REACH = 22;
+/** The small picture is shown until it would be enlarged by more. */
+const MOST_ENLARGED = 1.25;
 
 /** The photo with its sorting picture: pan, zoom, tap a stone, or point at the ball. */
 export function TrayPicture({
   file,
+  small,
   standIn,
   found,
   graded,
@@ -48,8 +54,8 @@ export function TrayPicture({
   children,
 }: Props) {
   const stageRef = useRef<HTMLDivElement>(null);
-  const source = usePhotoSource(file) ?? standIn;
-  const [size, setSize] = useState({ width: 3, height: 2 });
+  const [standInSize, setStandInSize] = useState({ width: 3, height: 2 });
+  const size = small === null ? standInSize : { width: small.widthPx, height: small.heightPx };
   const { selectStone, pointAtBall } = useStoreActions();
   const selected = usePhotos((state) => state.selectedStone);
   const stone = graded?.report.stones.find(({ id }) => id === selected) ?? null;
@@ -63,6 +69,11 @@ export function TrayPicture({
       selectStone(stoneAt(graded.report.stones, [row, column], REACH * pxPerDot)?.id ?? null);
   };
   const { place, view, pointerHandlers, enlarge, fit, reveal } = usePanZoom(stageRef, size, tap);
+  const isEnlarged =
+    place !== null && Math.max(place.width, place.height) * devicePixelRatio > MOST_ENLARGED * SMALL_PX;
+  const smallSource = usePhotoSource(small?.picture ?? null);
+  const wholeSource = usePhotoSource(isEnlarged ? file : null);
+  const source = wholeSource ?? smallSource ?? standIn;
   const dotsAcross = Math.round((place === null ? 900 : Math.max(place.width, place.height)) / 50) * 50;
   return (
     <>
@@ -84,7 +95,7 @@ export function TrayPicture({
               alt={texts().tray.trayOfStones}
               draggable={false}
               onLoad={(event) =>
-                setSize({
+                setStandInSize({
                   width: event.currentTarget.naturalWidth,
                   height: event.currentTarget.naturalHeight,
                 })

@@ -1,9 +1,8 @@
-import { type CSSProperties, lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { type CSSProperties, lazy, Suspense, useEffect, useState } from 'react';
 import type { Action } from '../../grading/opinion';
 import type { WarningCode } from '../../image/notice';
 import { troubleSentence } from '../../state/explainFailure';
 import { texts } from '../../texts/speech';
-import { displayLift } from '../photo/displayLift';
 import { LampMovedLine } from '../photo/LampMovedLine';
 import { MeasuringNote } from '../photo/MeasuringNote';
 import { PhotoStrip } from '../photo/PhotoStrip';
@@ -11,6 +10,7 @@ import { RemovePhoto } from '../photo/RemovePhoto';
 import { ShotsLine } from '../photo/ShotsLine';
 import { TroubleNote } from '../photo/TroubleNote';
 import { usePhotoBitmap } from '../photo/usePhotoBitmap';
+import { useSmallPhoto } from '../photo/useSmallPhoto';
 import { GradingChoices } from '../setup/GradingChoices';
 import { useCurrentPhoto, useGradedInMind, usePhotos, useSamplePicture } from '../stores';
 import { ComingSample } from './ComingSample';
@@ -29,8 +29,9 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
   const photo = useCurrentPhoto();
   const graded = useGradedInMind();
   const selected = usePhotos((state) => state.selectedStone);
-  const bitmap = usePhotoBitmap(photo?.file ?? null);
-  const lift = useMemo(() => (bitmap === null ? 1 : displayLift(bitmap)), [bitmap]);
+  const small = useSmallPhoto(photo?.file ?? null);
+  // Stones are cut out of it, so it waits for them: while the photo is measured there is little memory to spare.
+  const bitmap = usePhotoBitmap(photo !== null && graded !== null ? photo.file : null);
   const [only, setOnly] = useState<Action | null>(null);
   const [pointing, setPointing] = useState(false);
   const [bench, setBench] = useState(false);
@@ -48,12 +49,13 @@ export function TrayScreen({ onSetup }: { onSetup: () => void }) {
   const present =
     only !== null && graded?.grades.some(({ verdict }) => verdict.action === only) ? only : null;
   return (
-    <div className="tray" data-open={isOpen} style={{ '--lift': lift } as CSSProperties}>
+    <div className="tray" data-open={isOpen} style={{ '--lift': small?.lift ?? 1 } as CSSProperties}>
       <div className="tray-photo">
         <PhotoStrip />
         <TrayPicture
           key={photo.id}
           file={photo.file}
+          small={small}
           standIn={photo.sample ? samplePicture : null}
           found={photo.progress?.found ?? null}
           graded={graded}
