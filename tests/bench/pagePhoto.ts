@@ -82,10 +82,12 @@ async function timeStages(page: Page, path: string, nth: number): Promise<StageT
   };
 }
 
-/** The page as it is when a person comes back to it: copied to the device, with nothing under way. */
+/** The page as it is between two photos: copied to the device, its engines loaded, with nothing under way. */
 async function openIdle(browser: Browser, url: string): Promise<Page> {
   const page = await (await browser.newContext({ viewport: VIEWPORT })).newPage();
   await page.goto(url);
+  // Said once the engines are there.
+  await page.getByText('Finding the ball and the lamp').waitFor({ timeout: 120_000 });
   await stopSample(page);
   await whenCopied(page);
   await whenIdle(browser);
