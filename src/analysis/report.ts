@@ -216,8 +216,8 @@ export interface StoneReport {
 
 /**
  * What speaks against a thing being a stone that can be judged: its shadow is not one that a stone throws, it is round or
- * its own mirror image as only made or grown things are, it is longer or more ragged than tumbling leaves a stone, or a warning about the whole
- * photo stands against all that is on it.
+ * its own mirror image as only made or grown things are, it is longer or more ragged than tumbling leaves a stone, or a
+ * warning about the whole photo stands against all that is on it.
  */
 export type Unlike = 'shadow' | 'round' | 'ragged' | 'photo';
 
