@@ -1,15 +1,18 @@
 import { boxAround } from '../image/boxAround';
-import { cropLinear } from '../image/cropLinear';
+import { cropLinear, cropLuminance } from '../image/cropLinear';
 import { luminance } from '../image/luminance';
 import type { Photo } from '../image/photo';
+import type { Raster } from '../image/raster';
 import type { ShrunkPhoto } from '../image/shrinkPhoto';
-import { BALL_INDEX, type BallLamp, ballBlur, ballLamp } from '../measure/ballLamp';
+import { BALL_INDEX, type BallLamp, ballLamp } from '../measure/ballLamp';
 import { ballRim } from '../measure/ballRim';
 import type { Circle } from '../measure/circleFit';
 import { findBall } from '../measure/findBall';
+import { fitBallLamp, fitRoundLamp, type LampFit } from '../measure/lampFit';
 import { rimShift } from '../measure/rimShift';
 import { sharpestCircle } from '../measure/sharpestCircle';
 import { viewDirection } from '../measure/viewDirection';
+import type { Vector } from '../optics/vector';
 import type { PixelPoint } from './report';
 
 /** The reference ball and all that it tells. */
@@ -44,7 +47,10 @@ const CROP_RADII = 1.4;
 export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | null): BallReading | null {
   const { factor } = small;
   const full = (at: number) => (at + 0.5) * factor - 0.5;
-  const nearSmall = near && { row: (near[0] + 0.5) / factor - 0.5, column: (near[1] + 0.5) / factor - 0.5 };
+  const nearSmall = near && {
+    row: (near[0] + 0.5) / factor - 0.5,
+    column: (near[1] + 0.5) / factor - 0.5,
+  };
   let best: RimmedReading | null = null;
   let beat = LEAST_ON_CIRCLE;
   const light = luminance(small.raster);
@@ -83,40 +89,48 @@ export function readBallAgain(photo: Photo, small: ShrunkPhoto, before: Circle):
     radiusPx: before.radiusPx / factor,
   };
   const { row, column, radiusPx } = sharpestCircle(luminance(raster), rough);
-  const start = { row: full(row), column: full(column), radiusPx: radiusPx * factor };
-  const reading = readAt(photo, start, LEAST_ON_CIRCLE, ballBlur);
+  const start = {
+    row: full(row),
+    column: full(column),
+    radiusPx: radiusPx * factor,
+  };
+  const reading = readAt(photo, start, LEAST_ON_CIRCLE, fitRoundLamp);
   return reading && Math.abs(Math.log(reading.ball.radiusPx / before.radiusPx)) < SAME_SIZE ? reading : null;
 }
 
-/** The blur as the whole reading tells it. */
-const wholeBlur: typeof ballBlur = (crop, ball, view) => ballLamp(crop, ball, view)?.blurPx ?? null;
+/** The lamp as a first look at the ball sees it; of its readings only the blur counts. */
+type FirstLook = (crop: Raster, ball: Circle, view: Vector) => LampFit | null;
 
 /** Reads the ball near a circle; null unless more of its rim than `beat` lies on a circle and it holds a lamp. */
 function readAt(
   photo: Photo,
   start: Circle,
   beat: number,
-  blurOf: typeof ballBlur = wholeBlur,
+  firstLook: FirstLook = fitBallLamp,
 ): RimmedReading | null {
   const size = { width: photo.widthPx, height: photo.heightPx };
   const box = boxAround(start, CROP_RADII * start.radiusPx, size);
-  const crop = cropLinear(photo, box);
-  const rim = ballRim(luminance(crop), {
+  const rim = ballRim(cropLuminance(photo, box), {
     ...start,
     row: start.row - box.row,
     column: start.column - box.column,
   });
   if (!rim || rim.onCircle <= beat) return null;
+  const crop = cropLinear(photo, box);
   const view = viewDirection(photo, rim.row + box.row, rim.column + box.column);
-  const blurPx = blurOf(crop, rim, view);
-  if (blurPx === null || blurPx > MOST_BLUR * rim.radiusPx) return null;
+  const first = firstLook(crop, rim, view);
+  if (!first || first.blurPx > MOST_BLUR * rim.radiusPx) return null;
   const inCrop = {
     ...rim,
-    radiusPx: rim.radiusPx + rimShift(rim.radiusPx, Math.max(0.3, blurPx), BALL_INDEX),
+    radiusPx: rim.radiusPx + rimShift(rim.radiusPx, Math.max(0.3, first.blurPx), BALL_INDEX),
   };
-  const lamp = ballLamp(crop, inCrop, view);
+  const lamp = ballLamp(crop, inCrop, view, first);
   if (!lamp || lamp.blurPx > MOST_BLUR * rim.radiusPx) return null;
   if (lamp.sourceSlope * inCrop.radiusPx < LEAST_LAMP_PX) return null;
-  const ball = { row: inCrop.row + box.row, column: inCrop.column + box.column, radiusPx: inCrop.radiusPx };
+  const ball = {
+    row: inCrop.row + box.row,
+    column: inCrop.column + box.column,
+    radiusPx: inCrop.radiusPx,
+  };
   return { ball, lamp, onCircle: rim.onCircle };
 }

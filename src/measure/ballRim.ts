@@ -40,22 +40,29 @@ interface Rise {
   readonly height: number;
 }
 
+/** Spacing of the samples along a ray, pixels; the rise is that of a pixel to both sides. */
+const PITCH = 0.5;
+const PIXEL = 1 / PITCH;
+
 function steepestRise(light: Raster, circle: Circle, angle: number, search: number): Rise {
   const down = Math.sin(angle);
   const right = Math.cos(angle);
-  const pitch = 0.5;
   const first = circle.radiusPx * (1 - search);
-  const count = Math.max(5, Math.ceil((2 * search * circle.radiusPx) / pitch));
-  const at = (r: number) => samplePixel(light, circle.row + r * down, circle.column + r * right);
-  const slopes = Array.from(
-    { length: count },
-    (_, i) => at(first + i * pitch + 1) - at(first + i * pitch - 1),
-  );
+  const count = Math.max(5, Math.ceil((2 * search * circle.radiusPx) / PITCH));
+  const samples = new Float64Array(count + 2 * PIXEL);
+  for (let j = 0; j < samples.length; j++) {
+    const r = first + (j - PIXEL) * PITCH;
+    samples[j] = samplePixel(light, circle.row + r * down, circle.column + r * right);
+  }
+  const slope = (i: number) => samples[i + 2 * PIXEL]! - samples[i]!;
   let k = 1;
-  for (let i = 2; i < count - 1; i++) if (slopes[i]! > slopes[k]!) k = i;
-  const [before, here, after] = [slopes[k - 1]!, slopes[k]!, slopes[k + 1]!];
+  for (let i = 2; i < count - 1; i++) if (slope(i) > slope(k)) k = i;
+  const [before, here, after] = [slope(k - 1), slope(k), slope(k + 1)];
   const bend = before - 2 * here + after;
   const shift = bend < 0 ? Math.max(-0.5, Math.min(0.5, (0.5 * (before - after)) / bend)) : 0;
-  const r = first + (k + shift) * pitch;
-  return { point: [circle.row + r * down, circle.column + r * right], height: here / 2 };
+  const r = first + (k + shift) * PITCH;
+  return {
+    point: [circle.row + r * down, circle.column + r * right],
+    height: here / 2,
+  };
 }

@@ -34,7 +34,10 @@ const TRAY_SHARE = 0.5;
  * @returns Circles, best first; empty when nothing looks like a ball.
  */
 export function findBall(light: Raster, near: { row: number; column: number } | null): BallCandidate[] {
-  const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0.002))) };
+  const logLight: Raster = {
+    ...light,
+    data: light.data.map((value) => Math.log(Math.max(value, 0.002))),
+  };
   const usual = nthSmallest(Float32Array.from(logLight.data), logLight.data.length >> 1)!;
   const found: BallCandidate[] = [];
   for (const spot of brightSpots(light)) {
@@ -93,7 +96,11 @@ function bestCircle(
     for (let dy = -reach; dy <= reach; dy += pitch) {
       for (let dx = -reach; dx <= reach; dx += pitch) {
         if (dy * dy + dx * dx > reach * reach) continue;
-        const circle = { row: spot.row + dy, column: spot.column + dx, radiusPx };
+        const circle = {
+          row: spot.row + dy,
+          column: spot.column + dx,
+          radiusPx,
+        };
         if (near && distance(near, circle) > radiusPx) continue;
         const score = edgeScore(logLight, circle, trayLight, best?.score ?? 0);
         if (score > (best?.score ?? 0)) best = { ...circle, score };
@@ -103,11 +110,15 @@ function bestCircle(
   return best && insideIsDark(logLight, best) ? best : null;
 }
 
+/** Every so many-th direction comes first, so that a poor circle is given up early. */
+const LEAP = 13;
 const DIRECTIONS = Array.from({ length: ANGLES }, (_, i) => {
-  // Every eighth direction first, so that a poor circle is given up early.
-  const angle = (2 * Math.PI * ((i * 13) % ANGLES)) / ANGLES;
+  const angle = (2 * Math.PI * ((i * LEAP) % ANGLES)) / ANGLES;
   return [Math.sin(angle), Math.cos(angle)] as const;
 });
+// Apart, since taking pairs apart costs more than what is done with them.
+const DOWN = Float64Array.from(DIRECTIONS, ([down]) => down);
+const RIGHT = Float64Array.from(DIRECTIONS, ([, right]) => right);
 
 /**
  * Mean step from inside to outside over the circle, each step cut off at a full edge; stops early below `beat`.
@@ -116,14 +127,17 @@ const DIRECTIONS = Array.from({ length: ANGLES }, (_, i) => {
  * but what lies outside of it is darker than any tray.
  */
 function edgeScore(logLight: Raster, circle: Circle, trayLight: number, beat: number): number {
-  const margin = Math.max(1.2, 0.1 * circle.radiusPx);
+  const { row, column, radiusPx } = circle;
+  const margin = Math.max(1.2, 0.1 * radiusPx);
+  const far = radiusPx + margin;
+  const near = radiusPx - margin;
   let sum = 0;
   for (let i = 0; i < ANGLES; i++) {
-    const [down, right] = DIRECTIONS[i]!;
-    const at = (r: number) => samplePixel(logLight, circle.row + r * down, circle.column + r * right);
-    const outside = at(circle.radiusPx + margin);
-    const step = outside - at(circle.radiusPx - margin);
-    const belief = Math.exp(Math.min(0, outside - trayLight));
+    const down = DOWN[i]!;
+    const right = RIGHT[i]!;
+    const outside = samplePixel(logLight, row + far * down, column + far * right);
+    const step = outside - samplePixel(logLight, row + near * down, column + near * right);
+    const belief = outside < trayLight ? Math.exp(outside - trayLight) : 1;
     sum += belief * Math.min(1, Math.max(-0.5, step / FULL_STEP));
     if (sum + (ANGLES - 1 - i) < beat * ANGLES) return 0;
   }

@@ -30,7 +30,11 @@ export function sharpestCircle(light: Raster, rough: Circle): Circle {
       for (let x = -reach; x <= reach; x++) {
         if (y * y + x * x > reach * reach) continue;
         const step = REACH.step * rough.radiusPx;
-        const circle = { row: rough.row + y * step, column: rough.column + x * step, radiusPx };
+        const circle = {
+          row: rough.row + y * step,
+          column: rough.column + x * step,
+          radiusPx,
+        };
         const found = sharpness(light, circle, score);
         if (found > score) [score, best] = [found, circle];
       }
@@ -39,20 +43,23 @@ export function sharpestCircle(light: Raster, rough: Circle): Circle {
   return best;
 }
 
-const DIRECTIONS = Array.from({ length: RAYS }, (_, i) => {
-  // Spread evenly from the first few on, so that a poor circle is given up early.
-  const angle = (2 * Math.PI * ((i * 37) % RAYS)) / RAYS;
-  return [Math.sin(angle), Math.cos(angle)] as const;
-});
+// Spread evenly from the first few on, so that a poor circle is given up early.
+const ANGLES = Float64Array.from({ length: RAYS }, (_, i) => (2 * Math.PI * ((i * 37) % RAYS)) / RAYS);
+const DOWN = ANGLES.map(Math.sin);
+const RIGHT = ANGLES.map(Math.cos);
 
 /** Sum of the steps around the circle, each cut off at a full edge; stops once it can't beat the best. */
 function sharpness(light: Raster, { row, column, radiusPx }: Circle, beat: number): number {
   const margin = Math.max(MARGIN.leastPx, MARGIN.share * radiusPx);
+  const far = radiusPx + margin;
+  const near = radiusPx - margin;
   let sum = 0;
   for (let i = 0; i < RAYS; i++) {
-    const [down, right] = DIRECTIONS[i]!;
-    const at = (r: number) => Math.log(samplePixel(light, row + r * down, column + r * right) + 0.002);
-    sum += Math.min(FULL_STEP, Math.max(-FULL_STEP / 2, at(radiusPx + margin) - at(radiusPx - margin)));
+    const down = DOWN[i]!;
+    const right = RIGHT[i]!;
+    const outside = samplePixel(light, row + far * down, column + far * right) + 0.002;
+    const inside = samplePixel(light, row + near * down, column + near * right) + 0.002;
+    sum += Math.min(FULL_STEP, Math.max(-FULL_STEP / 2, Math.log(outside / inside)));
     if (sum + (RAYS - 1 - i) * FULL_STEP <= beat) return sum;
   }
   return sum;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { boxAround } from '../../src/image/boxAround';
-import { cropLinear } from '../../src/image/cropLinear';
+import { cropLinear, cropLuminance } from '../../src/image/cropLinear';
 import { cropReduced } from '../../src/image/cropReduced';
 import { fillPolygon } from '../../src/image/fillPolygon';
 import { LUMINANCE_WEIGHTS, luminance } from '../../src/image/luminance';
@@ -28,6 +28,17 @@ it('brings a crop to linear light', () => {
 
 it('refuses a crop that reaches outside', () => {
   expect(() => cropLinear(photo, { row: 0, column: 5, width: 3, height: 1 })).toThrow('reaches outside');
+  expect(() => cropLuminance(photo, { row: 3, column: 0, width: 1, height: 3 })).toThrow('reaches outside');
+});
+
+it('reads the luminance of a crop as the weighted sum of its linear channels', () => {
+  const box = { row: 1, column: 2, width: 4, height: 3 };
+  const expected = luminance(cropLinear(photo, box));
+  const { data, ...size } = cropLuminance(photo, box);
+  expect(size).toEqual({ width: 4, height: 3, channels: 1 });
+  data.forEach((value, i) => {
+    expect(value).toBeCloseTo(expected.data[i]!, 6);
+  });
 });
 
 it('averages light and not codes: black and white give half', () => {

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { ballLamp } from '../../src/measure/ballLamp';
+import { fitBallLamp, fitRoundLamp } from '../../src/measure/lampFit';
 import { dot } from '../../src/optics/vector';
 import { drawBall } from '../helpers/drawBall';
 import { type DrawnLamp, lampAt } from '../helpers/drawnLamp';
@@ -76,6 +77,19 @@ it('follows a camera that looks at the ball from the side', () => {
     -Math.sin(tilt) * x + Math.cos(tilt) * z,
   ] as const;
   expect(degreesApart(ballLamp(crop, ball, view)!.direction, turned)).toBeLessThan(1);
+});
+
+it('reads the same lamp from where a fit in a slightly other circle ended', () => {
+  const { crop, ball } = usual;
+  const wider = { ...ball, radiusPx: 1.01 * ball.radiusPx };
+  const alone = ballLamp(crop, ball, TOWARD_CAMERA)!;
+  for (const fit of [fitBallLamp, fitRoundLamp]) {
+    const reading = ballLamp(crop, ball, TOWARD_CAMERA, fit(crop, wider, TOWARD_CAMERA)!)!;
+    expect(degreesApart(reading.direction, alone.direction)).toBeLessThan(0.02);
+    for (const part of ['sourceSlope', 'lampRadiance', 'blurPx'] as const) {
+      expect(reading[part] / alone[part]).toBeCloseTo(1, 2);
+    }
+  }
 });
 
 it('reads nothing off a ball without a highlight', () => {
