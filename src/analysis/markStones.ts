@@ -129,8 +129,9 @@ function stonesWithShadows(cv: OpenCv, smooth: TrayDifference): Mask {
   const leastChroma = Math.max(UNLIKE_TRAY.chroma, UNLIKE_TRAY.chromaSds * chromaSd);
   const data = new Uint8Array(width * height);
   for (let i = 0; i < data.length; i++) {
-    const chroma = Math.hypot(redGreen[i]!, blueGreen[i]!);
-    const differs = Math.abs(lightness[i]!) > leastLight || chroma > leastChroma || edges[i]! > leastEdge;
+    const chroma2 = redGreen[i]! ** 2 + blueGreen[i]! ** 2;
+    const differs =
+      Math.abs(lightness[i]!) > leastLight || chroma2 > leastChroma ** 2 || edges[i]! > leastEdge;
     data[i] = differs ? 1 : 0;
   }
   return openMask(cv, fillHoles(cv, { width, height, data }), 4);
@@ -138,9 +139,12 @@ function stonesWithShadows(cv: OpenCv, smooth: TrayDifference): Mask {
 
 function ballDisc(ball: Circle, { width, height }: Raster): Mask {
   const data = new Uint8Array(width * height);
-  for (let i = 0; i < data.length; i++) {
-    const apart = Math.hypot(Math.floor(i / width) - ball.row, (i % width) - ball.column);
-    if (apart <= BALL_MARGIN * ball.radiusPx) data[i] = 1;
+  const reach2 = (BALL_MARGIN * ball.radiusPx) ** 2;
+  for (let row = 0, i = 0; row < height; row++) {
+    const down2 = (row - ball.row) ** 2;
+    for (let column = 0; column < width; column++, i++) {
+      if (down2 + (column - ball.column) ** 2 <= reach2) data[i] = 1;
+    }
   }
   return { width, height, data };
 }

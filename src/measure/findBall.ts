@@ -131,17 +131,36 @@ function edgeScore(logLight: Raster, circle: Circle, trayLight: number, beat: nu
   const margin = Math.max(1.2, 0.1 * radiusPx);
   const far = radiusPx + margin;
   const near = radiusPx - margin;
+  const { width, height, data } = logLight;
+  const isWhole = row > far && column > far && row + far < height - 1 && column + far < width - 1;
   let sum = 0;
   for (let i = 0; i < ANGLES; i++) {
     const down = DOWN[i]!;
     const right = RIGHT[i]!;
-    const outside = samplePixel(logLight, row + far * down, column + far * right);
-    const step = outside - samplePixel(logLight, row + near * down, column + near * right);
+    const outside = isWhole
+      ? between(data, width, row + far * down, column + far * right)
+      : samplePixel(logLight, row + far * down, column + far * right);
+    const inside = isWhole
+      ? between(data, width, row + near * down, column + near * right)
+      : samplePixel(logLight, row + near * down, column + near * right);
+    const step = outside - inside;
     const belief = outside < trayLight ? Math.exp(outside - trayLight) : 1;
     sum += belief * Math.min(1, Math.max(-0.5, step / FULL_STEP));
     if (sum + (ANGLES - 1 - i) < beat * ANGLES) return 0;
   }
   return sum / ANGLES;
+}
+
+/** As `samplePixel`, away from the picture's edge: most of a ball's search is this. */
+function between(data: Float32Array, width: number, y: number, x: number): number {
+  const top = Math.floor(y);
+  const left = Math.floor(x);
+  const down = y - top;
+  const across = x - left;
+  const i = top * width + left;
+  const upper = data[i]! * (1 - across) + data[i + 1]! * across;
+  const lower = data[i + width]! * (1 - across) + data[i + width + 1]! * across;
+  return upper * (1 - down) + lower * down;
 }
 
 /** The ball is dark glass: most of its face is darker than what lies around it. */

@@ -75,5 +75,5 @@ export function isShaded(difference: TrayDifference, edges: Raster, shadow: Shad
   const dark = difference.lightness[i]! < DARK_SHARE * shadow.depth;
   const red = difference.redGreen[i]! - shadow.redGreen;
   const blue = difference.blueGreen[i]! - shadow.blueGreen;
-  return dark && edges.data[i]! < SMOOTH && Math.hypot(red, blue) < SHADOW_CHROMA;
+  return dark && edges.data[i]! < SMOOTH && red * red + blue * blue < SHADOW_CHROMA ** 2;
 }

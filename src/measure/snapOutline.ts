@@ -54,7 +54,7 @@ function edgeGains(
     for (let k = 0; k < places; k++) {
       const [r0, g0, b0] = colors[k]!;
       const [r1, g1, b1] = colors[k + 2 * lag]!;
-      strengths[i * places + k] = Math.hypot(r1 - r0, g1 - g0, b1 - b0);
+      strengths[i * places + k] = Math.sqrt((r1 - r0) ** 2 + (g1 - g0) ** 2 + (b1 - b0) ** 2);
     }
   });
   const usual = strengths.slice().sort()[Math.floor(USUAL_QUANTILE * strengths.length)]! + 1e-6;

@@ -41,6 +41,8 @@ const FINALISTS = 3;
 /** A spot of such contrast, share of a perfect polish, is tried as a mirror too; that roughness, lamp radii. */
 const BRIGHT_SPOT = { from: 0.3, to: 0.9 };
 const MIRROR_GUESS = 0.2;
+/** Spots of one size this near to each other, pixels, and of so nearly the same contrast, ln, begin the same fit. */
+const TWIN = { apartPx: 1, lnContrast: 0.4 };
 /** Quick fits that end this near to each other found the same spot. */
 const SAME_PLACE_PX = 3;
 /** A quick fit is coarse: one that does not behave like the lamp's image yet still has so much of a chance. */
@@ -64,9 +66,10 @@ const SMOOTH_PX = { once: 6, twice: 3 };
  */
 export function stoneHighlight(stone: Raster, mask: Mask, light: HighlightLight): StoneHighlight | null {
   const scene = highlightScene(stone, mask, light);
-  const spots = [0, scene.mixes.length - 1].flatMap((mix) =>
+  const [ofFirst, ofLast] = [0, scene.mixes.length - 1].map((mix) =>
     highlightCandidates(scene.mixes[mix]!.radiance, mask),
-  );
+  ) as [HighlightCandidate[], HighlightCandidate[]];
+  const spots = [...ofFirst, ...ofLast.filter((spot) => !ofFirst.some((other) => areTwins(spot, other)))];
   const candidates = [...spots, ...wideCandidates(scene)];
   const quick = candidates
     .flatMap((candidate) => firstGuesses(scene, candidate).map((guess) => ({ candidate, guess })))
@@ -121,6 +124,13 @@ function apart(found: readonly StoneHighlight[]): StoneHighlight[] {
     if (!kept.some((other) => apartPx(one, other) < SAME_PLACE_PX)) kept.push(one);
   }
   return kept;
+}
+
+/** Whether two spots are one, found in two mixes of the colors: fits from both end at the same place. */
+function areTwins(a: HighlightCandidate, b: HighlightCandidate): boolean {
+  const apart = Math.hypot(a.row - b.row, a.column - b.column);
+  const contrast = Math.abs(Math.log(a.contrast / b.contrast));
+  return apart < TWIN.apartPx && a.radiusPx === b.radiusPx && contrast < TWIN.lnContrast;
 }
 
 /** Broad lobes at the expected place, which leave no spot that stands out of the pattern. */

@@ -72,7 +72,7 @@ function chromaBesideShadow(difference: TrayDifference, shadow: Shadow): Float32
     const share = Math.min(1, Math.max(0, l / shadow.depth));
     const red = difference.redGreen[i]! - share * shadow.redGreen;
     const blue = difference.blueGreen[i]! - share * shadow.blueGreen;
-    return Math.hypot(red, blue);
+    return Math.sqrt(red * red + blue * blue);
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Raster } from '../image/raster';
-import { surfaceAt, type TrayModel } from './trayModel';
+import { lnInPlace } from './lnInPlace';
+import { surfaceRow, type TrayModel } from './trayModel';
 
 /** How each pixel differs from the bare tray that the model expects there. */
 export interface TrayDifference {
@@ -31,17 +32,28 @@ export function trayDifference(picture: Raster, tray: TrayModel): TrayDifference
   const redGreen = new Float32Array(count);
   const blueGreen = new Float32Array(count);
   const light = new Float32Array(count);
-  const [ofLight, ofRed, ofBlue] = tray.surfaces;
   const [floorRed, floorGreen, floorBlue] = tray.floor;
+  for (let i = 0, j = 0; i < count; i++, j += 3) {
+    light[i] = data[j + 1]!;
+    lightness[i] = data[j + 1]! + floorGreen;
+    redGreen[i] = data[j]! + floorRed;
+    blueGreen[i] = data[j + 2]! + floorBlue;
+  }
+  for (const field of [lightness, redGreen, blueGreen]) lnInPlace(field);
+  const [ofLight, ofRed, ofBlue] = tray.surfaces;
+  const [expectedLight, expectedRed, expectedBlue] = [ofLight, ofRed, ofBlue].map(
+    () => new Float64Array(width),
+  ) as [Float64Array, Float64Array, Float64Array];
   for (let row = 0, i = 0; row < height; row++) {
     const y = row / height - 0.5;
+    surfaceRow(ofLight, y, expectedLight);
+    surfaceRow(ofRed, y, expectedRed);
+    surfaceRow(ofBlue, y, expectedBlue);
     for (let column = 0; column < width; column++, i++) {
-      const x = column / width - 0.5;
-      const green = Math.log(data[3 * i + 1]! + floorGreen);
-      light[i] = data[3 * i + 1]!;
-      lightness[i] = green - surfaceAt(ofLight, x, y);
-      redGreen[i] = Math.log(data[3 * i]! + floorRed) - green - surfaceAt(ofRed, x, y);
-      blueGreen[i] = Math.log(data[3 * i + 2]! + floorBlue) - green - surfaceAt(ofBlue, x, y);
+      const green = lightness[i]!;
+      lightness[i] = green - expectedLight[column]!;
+      redGreen[i] = redGreen[i]! - green - expectedRed[column]!;
+      blueGreen[i] = blueGreen[i]! - green - expectedBlue[column]!;
     }
   }
   const { lightnessSd, chromaSd } = tray;

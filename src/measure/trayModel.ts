@@ -80,16 +80,27 @@ export function trayModel(small: Raster): TrayModel {
 /** A share of the median light of the picture's frame, channel by channel. */
 function floorOf({ width, height, data }: Raster): [number, number, number] {
   const margin = Math.max(1, Math.round(FRAME * Math.min(width, height)));
-  const places: number[] = [];
+  const parts = [0, 1, 2].map(() => new Float32Array(width * height)) as [
+    Float32Array,
+    Float32Array,
+    Float32Array,
+  ];
+  let count = 0;
   for (let row = 0; row < height; row++) {
     const isEdgeRow = row < margin || row >= height - margin;
     for (let column = 0; column < width; column++) {
-      if (isEdgeRow || column < margin || column >= width - margin) places.push(3 * (row * width + column));
+      // From the left margin on to the right one.
+      if (!isEdgeRow && column === margin) column = Math.max(column, width - margin);
+      const i = 3 * (row * width + column);
+      for (let c = 0; c < 3; c++) parts[c]![count] = data[i + c]!;
+      count++;
     }
   }
-  const floor = (c: number) =>
-    FLOOR.least + FLOOR.share * median(Float32Array.from(places, (i) => data[i + c]!));
-  return [floor(0), floor(1), floor(2)];
+  return parts.map((part) => FLOOR.least + FLOOR.share * median(part.subarray(0, count))) as [
+    number,
+    number,
+    number,
+  ];
 }
 
 /** Value of a surface at a place in the picture, x and y from −½ to ½. */
@@ -98,6 +109,13 @@ export function surfaceAt(surface: Float64Array, x: number, y: number): number {
   const slopeX = surface[1]! + surface[3]! * x + surface[4]! * y;
   const slopeY = surface[2]! + surface[5]! * y;
   return surface[0]! + slopeX * x + slopeY * y;
+}
+
+/** Values of a surface along a row of the picture, one for each of its columns. */
+export function surfaceRow(surface: Float64Array, y: number, into: Float64Array): void {
+  for (let column = 0; column < into.length; column++) {
+    into[column] = surfaceAt(surface, column / into.length - 0.5, y);
+  }
 }
 
 function sampled({ width, height, data }: Raster, [ofRed, ofGreen, ofBlue]: TrayModel['floor']): Samples {
@@ -151,11 +169,16 @@ function commonFrame({ x, y, fields }: Samples, aspect: number): Uint8Array {
 function fittedSurface({ x, y }: Samples, field: Float32Array, tray: Uint8Array): Float64Array {
   const normal = new Float64Array(TERMS * TERMS);
   const right = new Float64Array(TERMS);
+  const terms = Float64Array.of(1, 0, 0, 0, 0, 0);
   let count = 0;
   for (let i = 0; i < field.length; i++) {
     if (tray[i] === 0) continue;
     count++;
-    const terms = [1, x[i]!, y[i]!, x[i]! * x[i]!, x[i]! * y[i]!, y[i]! * y[i]!];
+    terms[1] = x[i]!;
+    terms[2] = y[i]!;
+    terms[3] = x[i]! * x[i]!;
+    terms[4] = x[i]! * y[i]!;
+    terms[5] = y[i]! * y[i]!;
     for (let j = 0; j < TERMS; j++) {
       right[j]! += terms[j]! * field[i]!;
       for (let k = 0; k <= j; k++) normal[j * TERMS + k]! += terms[j]! * terms[k]!;

@@ -83,8 +83,8 @@ it('reads the same lamp from where a fit in a slightly other circle ended', () =
   const { crop, ball } = usual;
   const wider = { ...ball, radiusPx: 1.01 * ball.radiusPx };
   const alone = ballLamp(crop, ball, TOWARD_CAMERA)!;
-  for (const fit of [fitBallLamp, fitRoundLamp]) {
-    const reading = ballLamp(crop, ball, TOWARD_CAMERA, fit(crop, wider, TOWARD_CAMERA)!)!;
+  for (const fitBefore of [fitBallLamp, fitRoundLamp]) {
+    const reading = ballLamp(crop, ball, TOWARD_CAMERA, fitBefore(crop, wider, TOWARD_CAMERA)!)!;
     expect(degreesApart(reading.direction, alone.direction)).toBeLessThan(0.02);
     for (const part of ['sourceSlope', 'lampRadiance', 'blurPx'] as const) {
       expect(reading[part] / alone[part]).toBeCloseTo(1, 2);
