@@ -64,7 +64,7 @@ export function regrowStones(
 function bodyOf(cv: OpenCv, { box, mask }: BoxedMask): BoxedMask {
   const radius = Math.sqrt(mask.data.reduce((sum, inside) => sum + inside, 0) / Math.PI);
   const bay = BAY_SHARE * radius;
-  const wide = widened({ box, mask }, Math.ceil(2 * bay) + 3);
+  const wide = widened({ box, mask }, Math.ceil(bay) + 2);
   const halfWidth = distanceToEdge(cv, mask).data.reduce((most, depth) => Math.max(most, depth), 0);
   const closed = closeByDisc(cv, openByDisc(cv, wide.mask, SPUR_SHARE * halfWidth), bay);
   const depth = distanceToEdge(cv, closed).data;

@@ -56,6 +56,7 @@ function separateCores(cv: OpenCv, depth: Raster): { markers: Int32Array; count:
   const deepest = depth.data.reduce((most, value) => Math.max(most, value), 0);
   for (let level = 1; level < LEVELS; level++) {
     const limit = (deepest * level) / LEVELS;
+    if (limit > NECK_SHARE * deepest) break;
     const above = maskWhere(width, height, (i) => depth.data[i]! > limit);
     const { labels, components } = labelComponents(cv, above);
     if (components.length < 2) continue;

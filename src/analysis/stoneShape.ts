@@ -45,7 +45,7 @@ function rounded(cv: OpenCv, piece: StonePiece): PixelPoint[] {
   const halfWidth = depth.reduce((most, value) => Math.max(most, value), 0);
   const area = piece.mask.data.reduce((sum, inside) => sum + inside, 0);
   const bay = BAY_SHARE * Math.sqrt(area / Math.PI);
-  const wide = widened(piece, Math.ceil(2 * bay) + 3);
+  const wide = widened(piece, Math.ceil(bay) + 2);
   const body = openByDisc(cv, wide.mask, SPUR_SHARE * halfWidth);
   const rim = outerOutline(cv, closeByDisc(cv, body, bay));
   return rim.map(([row, column]): PixelPoint => [row + wide.box.row, column + wide.box.column]);

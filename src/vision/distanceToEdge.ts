@@ -1,6 +1,6 @@
 import type { Mask, Raster } from '../image/raster';
 import type { OpenCv } from './openCvShape';
-import { withMats } from './withMats';
+import { rasterOfMat, withMats } from './withMats';
 
 /**
  * Exact Euclidean distance of each pixel of a mask to the nearest pixel outside it.
@@ -18,6 +18,24 @@ export function distanceToEdge(cv: OpenCv, mask: Mask): Raster {
       data.set(distance.data32F.subarray(start, start + width), row * width);
     }
     return { width, height, channels: 1, data };
+  });
+}
+
+/**
+ * Exact Euclidean distance of each pixel to the nearest pixel of a mask; the picture's border is nothing.
+ *
+ * @param mask - Not empty.
+ * @returns Pixels; 0 on the mask, 1 beside it.
+ */
+export function distanceToMask(cv: OpenCv, mask: Mask): Raster {
+  const { width, height } = mask;
+  return withMats(cv, (mats) => {
+    const outside = mats.keep(new cv.Mat(height, width, cv.CV_8UC1));
+    const { data } = outside;
+    for (let i = 0; i < data.length; i++) data[i] = mask.data[i] ? 0 : 255;
+    const distance = mats.empty();
+    cv.distanceTransform(outside, distance, cv.DIST_L2, cv.DIST_MASK_PRECISE);
+    return rasterOfMat(distance, 1);
   });
 }
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { distanceToEdge } from '../../src/vision/distanceToEdge';
+import { distanceToEdge, distanceToMask } from '../../src/vision/distanceToEdge';
 import { openOpenCv } from '../../src/vision/openCv';
 import { drawMask } from '../helpers/drawMask';
 import { largestDifference } from '../helpers/largestDifference';
@@ -27,4 +27,13 @@ it("gives OpenCV's own distances", () => {
 
 it('is 0 all over an empty mask', () => {
   expect([...distanceToEdge(cv, drawMask('..', '..')).data]).toEqual([0, 0, 0, 0]);
+});
+
+it('measures to the nearest pixel of a mask, whatever lies beyond the border', () => {
+  const { data } = distanceToMask(cv, drawMask('#....', '.....', '....#'));
+  const nearest = (row: number, column: number) =>
+    Math.min(Math.hypot(row, column), Math.hypot(row - 2, column - 4));
+  data.forEach((distance, i) => {
+    expect(distance).toBeCloseTo(nearest(Math.floor(i / 5), i % 5), 6);
+  });
 });
