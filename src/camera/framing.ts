@@ -54,6 +54,8 @@ const SAME_SIZE = 0.05;
 export const OUTLINE_EVERY = { changed: 12, atLeast: 60 };
 /** Every so often the ball is looked for everywhere, should another thing have been taken for it. */
 const SEARCH_EVERY = 25;
+/** Lights come and go slowly: they are looked for in one frame of so many, which is a third of the work of most others. */
+export const CHECK_LAMP_EVERY = 4;
 
 /**
  * What the next look needs to know: while the camera moves only the ball is followed, which is fast; once it rests,
@@ -71,6 +73,7 @@ export function nextLook(framing: Framing, tray: Pick<FrameKnowledge, 'ballMm' |
     ...tray,
     ball: isSearched ? null : ball,
     outline: (tray.ballMm === null || isAtRest) && (stones === null || age >= outlineAfter),
+    checkLamp: looks % CHECK_LAMP_EVERY === 0,
   };
 }
 
@@ -79,10 +82,15 @@ export function nextLook(framing: Framing, tray: Pick<FrameKnowledge, 'ballMm' |
  * a row call for the same, since one that flickers can neither be read nor spoken.
  *
  * @param before - What the frames before had shown.
- * @param preview - What the new one shows.
+ * @param look - What the new one shows; what was not looked for in it is as it was.
  * @param shotPx - Longer side of the photo that would be taken, pixels.
  */
-export function framedWith(before: Framing, preview: Preview, shotPx: number): Framing {
+export function framedWith(before: Framing, look: Preview, shotPx: number): Framing {
+  const preview: Preview = {
+    ...look,
+    secondLight: look.secondLight ?? before.preview?.secondLight ?? null,
+    lampPartly: look.lampPartly ?? before.preview?.lampPartly ?? null,
+  };
   const mostPx = MOVED_SHARE * Math.max(preview.widthPx, preview.heightPx);
   const isNear = (place: PlaceMark | null) => isWithin(place, preview.ball, mostPx);
   const isChanged = before.outlinedIn !== null && hasChanged(before.outlinedIn, preview.sketch);

@@ -12,6 +12,8 @@ export interface FrameKnowledge {
   readonly ball: PlaceMark | null;
   /** Whether stones shall be outlined, which takes several times as long as all else. */
   readonly outline: boolean;
+  /** Whether second lights, and what hides the lamp, shall be looked for in the ball. */
+  readonly checkLamp: boolean;
 }
 
 /** A stone as it is drawn over the live picture. */
@@ -41,10 +43,10 @@ export interface Preview {
   readonly mmPerPx: number | null;
   /** Lamp and camera as the ball tells them, in pixels of the frame; null without a ball. */
   readonly rig: Rig | null;
-  /** The ball mirrors a second light. */
-  readonly secondLight: boolean;
-  /** Something hides part of the lamp from the ball. */
-  readonly lampPartly: boolean;
+  /** The ball mirrors a second light; null when that was not looked for. */
+  readonly secondLight: boolean | null;
+  /** Something hides part of the lamp from the ball; likewise. */
+  readonly lampPartly: boolean | null;
   /** Null when they were not looked for. */
   readonly stones: readonly FramedStone[] | null;
   /** To tell whether something was moved since. */

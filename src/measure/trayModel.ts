@@ -113,8 +113,13 @@ export function surfaceAt(surface: Float64Array, x: number, y: number): number {
 
 /** Values of a surface along a row of the picture, one for each of its columns. */
 export function surfaceRow(surface: Float64Array, y: number, into: Float64Array): void {
-  for (let column = 0; column < into.length; column++) {
-    into[column] = surfaceAt(surface, column / into.length - 0.5, y);
+  const level = surface[0]! + (surface[2]! + surface[5]! * y) * y;
+  const slope = surface[1]! + surface[4]! * y;
+  const bend = surface[3]!;
+  const width = into.length;
+  for (let column = 0; column < width; column++) {
+    const x = column / width - 0.5;
+    into[column] = level + (slope + bend * x) * x;
   }
 }
 

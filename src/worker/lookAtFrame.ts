@@ -35,7 +35,7 @@ export function lookAtFrame(photo: Photo, knowledge: FrameKnowledge, cv: OpenCv)
   const rig = reading && ballMm !== null ? rigOf(reading, ballMm) : ballMm === null ? knowledge.rig : null;
   const refusal = refusalOf(photo, small, ballMm !== null && !reading) ?? (rig ? null : 'no-ball');
   const stones = knowledge.outline && rig && !refusal ? stonesIn(small, reading, rig, cv) : null;
-  const lampWarnings = reading ? ballChecks(photo, reading).warnings.map(({ code }) => code) : [];
+  const lamp = lampChecks(photo, reading, knowledge.checkLamp);
   return {
     widthPx: photo.widthPx,
     heightPx: photo.heightPx,
@@ -45,12 +45,23 @@ export function lookAtFrame(photo: Photo, knowledge: FrameKnowledge, cv: OpenCv)
     blurPx: reading?.lamp.blurPx ?? null,
     mmPerPx: rig?.mmPerPx ?? null,
     rig: reading && rig,
-    secondLight: lampWarnings.includes('second-light'),
-    lampPartly: lampWarnings.includes('lamp-partly'),
+    ...lamp,
     stones,
     sketch: frameSketch(small.raster),
     refusal: refusal ?? (stones?.length === 0 ? 'no-stone' : null),
   };
+}
+
+/** Without a ball there is nothing to be said against the lamp. */
+function lampChecks(
+  photo: Photo,
+  reading: BallReading | null,
+  isAsked: boolean,
+): Pick<Preview, 'secondLight' | 'lampPartly'> {
+  if (!reading) return { secondLight: false, lampPartly: false };
+  if (!isAsked) return { secondLight: null, lampPartly: null };
+  const codes = ballChecks(photo, reading).warnings.map(({ code }) => code);
+  return { secondLight: codes.includes('second-light'), lampPartly: codes.includes('lamp-partly') };
 }
 
 /** Looks where the ball was, then everywhere. */

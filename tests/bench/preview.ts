@@ -1,7 +1,7 @@
 /**
  * Times the looks at the live picture in Node, with the same code as in the page: `npm run bench:preview`. Each sample
- * photo is made a frame of 1280 × 720, tray added at its sides, and looked at as while framing: ball followed, ball
- * searched everywhere, and with stones outlined. At rest the stones are outlined now and then, and in the other frames
+ * photo is made a frame of 1280 × 720, tray added at its sides, and looked at as while framing: ball followed, its lamp
+ * checked as in one frame of four, ball searched everywhere, and with stones outlined. At rest the stones are outlined now and then, and in the other frames
  * their outlines are those of before (`camera/framing.ts`). Prints frames a second (median), what takes the time, and what is
  * found, and exits with 1 when the target is missed.
  */
@@ -14,7 +14,7 @@ import { readBallAgain } from '../../src/analysis/readBall';
 import { refuseBlindPhoto } from '../../src/analysis/refuseBlindPhoto';
 import { stoneShape } from '../../src/analysis/stoneShape';
 import { frameLight } from '../../src/camera/frameLight';
-import { OUTLINE_EVERY } from '../../src/camera/framing';
+import { CHECK_LAMP_EVERY, OUTLINE_EVERY } from '../../src/camera/framing';
 import type { FrameKnowledge } from '../../src/camera/preview';
 import type { Photo } from '../../src/image/photo';
 import { shrinkPhoto } from '../../src/image/shrinkPhoto';
@@ -72,13 +72,13 @@ function partsOf(photo: Photo, at: FrameKnowledge['ball'], cv: OpenCv): Record<s
 }
 
 const cv = await openOpenCv();
-const kinds = ['followed', 'searched', 'outlined'] as const;
+const kinds = ['followed', 'lamp checked', 'searched', 'outlined'] as const;
 const all = new Map<string, number[]>();
 const keep = (what: string, ms: number) => all.set(what, [...(all.get(what) ?? []), ms]);
 for (const name of SAMPLES) {
   const photo = await frameOf(name);
   const known = JSON.parse(readFileSync(`sample-images/${name}.json`, 'utf8'));
-  const look = { ballMm: BALL_MM, rig: null, ball: null, outline: false };
+  const look = { ballMm: BALL_MM, rig: null, ball: null, outline: false, checkLamp: false };
   const seen = lookAtFrame(photo, { ...look, outline: true }, cv);
   const at = seen.ball;
   console.log(
@@ -87,6 +87,10 @@ for (const name of SAMPLES) {
   keep(
     'followed',
     timeOf(() => lookAtFrame(photo, { ...look, ball: at }, cv)),
+  );
+  keep(
+    'lamp checked',
+    timeOf(() => lookAtFrame(photo, { ...look, ball: at, checkLamp: true }, cv)),
   );
   keep(
     'searched',
@@ -102,13 +106,14 @@ for (const name of SAMPLES) {
 const medianOf = (what: string) => quantile(all.get(what) ?? [], 0.5);
 console.log(`\nframes of 1280 × 720, median of ${SAMPLES.length} samples`);
 for (const kind of kinds)
-  console.log(`${kind.padEnd(10)} ${(1000 / medianOf(kind)).toFixed(1).padStart(5)} frames/s`);
+  console.log(`${kind.padEnd(12)} ${(1000 / medianOf(kind)).toFixed(1).padStart(5)} frames/s`);
 console.log('\nframes/s with outlines, on average');
+const followedMs =
+  medianOf('followed') + (medianOf('lamp checked') - medianOf('followed')) / CHECK_LAMP_EVERY;
 /** One frame is outlined anew after so many in which the ball is followed. */
-const withOutlines = (after: number) =>
-  (1000 * (after + 1)) / (after * medianOf('followed') + medianOf('outlined'));
+const withOutlines = (after: number) => (1000 * (after + 1)) / (after * followedMs + medianOf('outlined'));
 const situations = {
-  'camera moved': 1000 / medianOf('followed'),
+  'camera moved': 1000 / followedMs,
   'at rest': withOutlines(OUTLINE_EVERY.atLeast),
   'at rest, stones moved': withOutlines(OUTLINE_EVERY.changed),
 };

@@ -4,7 +4,7 @@ import { openPreview } from '../../src/worker/previewClient';
 import { inventedRig } from '../helpers/inventedRig';
 import { plainPhoto } from '../helpers/plainPhoto';
 
-const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ball: null, outline: true };
+const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ball: null, outline: true, checkLamp: true };
 
 let client: PreviewClient<ImageBitmap, Blob>;
 afterEach(() => client.close());
@@ -57,7 +57,7 @@ it('looks on with a fresh worker when WebAssembly aborts', async () => {
     new Worker(new URL('../../src/worker/analysisWorker.ts', import.meta.url), { type: 'module' });
   const workers = [aborting];
   client = openPreview(() => (workers.shift() ?? real)());
-  const outlined: FrameKnowledge = { ballMm: null, rig, ball: null, outline: true };
+  const outlined: FrameKnowledge = { ballMm: null, rig, ball: null, outline: true, checkLamp: true };
   await expect(client.look(await frame(), outlined)).rejects.toThrow(/out of bounds|unreachable|abort/);
   expect(await client.look(await frame(), outlined)).toMatchObject({ widthPx: 640 });
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { framedWith, NO_FRAMING, nextLook } from '../../src/camera/framing';
+import { CHECK_LAMP_EVERY, framedWith, NO_FRAMING, nextLook } from '../../src/camera/framing';
 import type { Preview } from '../../src/camera/preview';
 import { inventedPreview } from './inventedPreview';
 
@@ -10,11 +10,11 @@ const after = (...previews: Partial<Preview>[]) =>
   previews.reduce((framing, but) => framedWith(framing, inventedPreview(but), SHOT_PX), NO_FRAMING);
 
 it('follows the ball while it moves, and asks for outlines once it rests', () => {
-  expect(nextLook(NO_FRAMING, TRAY)).toEqual({ ...TRAY, ball: null, outline: false });
+  expect(nextLook(NO_FRAMING, TRAY)).toEqual({ ...TRAY, ball: null, outline: false, checkLamp: true });
   const moving = after({ ...at(300, 400), stones: null }, { ...at(300, 430), stones: null });
-  expect(nextLook(moving, TRAY)).toEqual({ ...TRAY, ...at(300, 430), outline: false });
+  expect(nextLook(moving, TRAY)).toEqual({ ...TRAY, ...at(300, 430), outline: false, checkLamp: false });
   const resting = framedWith(moving, inventedPreview({ ...at(302, 431), stones: null }), SHOT_PX);
-  expect(nextLook(resting, TRAY)).toEqual({ ...TRAY, ...at(302, 431), outline: true });
+  expect(nextLook(resting, TRAY)).toEqual({ ...TRAY, ...at(302, 431), outline: true, checkLamp: false });
 });
 
 it('keeps outlines while the ball stays, takes them away when it moves, and when it creeps', () => {
@@ -104,4 +104,17 @@ it('changes the sentence only when two frames in a row call for it, but the firs
   expect(once.advice).toBe('ready');
   expect(framedWith(once, inventedPreview(), SHOT_PX).advice).toBe('ready');
   expect(framedWith(once, inventedPreview({ lampClipped: 0.6 }), SHOT_PX).advice).toBe('too-bright');
+});
+
+it('looks for other lights in one frame of four, and keeps to what it saw until the next', () => {
+  const unchecked = inventedPreview({ secondLight: null, lampPartly: null });
+  let framing = after({ secondLight: true });
+  for (let k = 1; k < CHECK_LAMP_EVERY; k++) {
+    expect(nextLook(framing, TRAY).checkLamp).toBe(false);
+    framing = framedWith(framing, unchecked, SHOT_PX);
+    expect(framing.advice).toBe('second-light');
+  }
+  expect(nextLook(framing, TRAY).checkLamp).toBe(true);
+  const gone = framedWith(framing, inventedPreview({ secondLight: false }), SHOT_PX);
+  expect(framedWith(gone, unchecked, SHOT_PX).advice).not.toBe('second-light');
 });

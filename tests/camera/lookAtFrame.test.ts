@@ -6,7 +6,7 @@ import { type OpenCv, openOpenCv } from '../../src/vision/openCv';
 import { lookAtFrame } from '../../src/worker/lookAtFrame';
 
 const TRAY = 'sample-images/polished-tray.jpg';
-const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ball: null, outline: false };
+const LOOK: FrameKnowledge = { ballMm: 16, rig: null, ball: null, outline: false, checkLamp: true };
 /** The ball in a frame of 1080 × 720, from the truth file of the sample (1800 × 1200). */
 const BALL = { row: 125.8 * 0.6, column: 1120.33 * 0.6, radiusPx: 73.63 * 0.6 };
 
@@ -54,4 +54,11 @@ it('has a state for a frame without a ball, one out of focus and one in the dark
 it('tells a lamp washed out in the ball', async () => {
   const bright = await frameOf(sharp(TRAY).resize(1080, 720).linear(2.6, 0));
   expect(lookAtFrame(bright, LOOK, cv).lampClipped).toBeGreaterThan(0.2);
+});
+
+it('says something of the lamp only when asked', () => {
+  const near = { ...LOOK, ball: BALL };
+  expect(lookAtFrame(tray, near, cv)).toMatchObject({ secondLight: false, lampPartly: false });
+  const unasked = lookAtFrame(tray, { ...near, checkLamp: false }, cv);
+  expect(unasked).toMatchObject({ secondLight: null, lampPartly: null });
 });
