@@ -11,7 +11,7 @@ import { parseArgs, promisify } from 'node:util';
 import sharp from 'sharp';
 
 const TARGET = 1.8;
-const { values } = parseArgs({ options: { photos: { type: 'string', default: '16' } } });
+const { values } = parseArgs({ options: { photos: { type: 'string', default: '32' } } });
 const count = Number(values.photos);
 const run = promisify(execFile);
 
