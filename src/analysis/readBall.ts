@@ -47,10 +47,7 @@ const CROP_RADII = 1.4;
 export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | null): BallReading | null {
   const { factor } = small;
   const full = (at: number) => (at + 0.5) * factor - 0.5;
-  const nearSmall = near && {
-    row: (near[0] + 0.5) / factor - 0.5,
-    column: (near[1] + 0.5) / factor - 0.5,
-  };
+  const nearSmall = near && { row: (near[0] + 0.5) / factor - 0.5, column: (near[1] + 0.5) / factor - 0.5 };
   let best: RimmedReading | null = null;
   let beat = LEAST_ON_CIRCLE;
   const light = luminance(small.raster);
@@ -89,11 +86,7 @@ export function readBallAgain(photo: Photo, small: ShrunkPhoto, before: Circle):
     radiusPx: before.radiusPx / factor,
   };
   const { row, column, radiusPx } = sharpestCircle(luminance(raster), rough);
-  const start = {
-    row: full(row),
-    column: full(column),
-    radiusPx: radiusPx * factor,
-  };
+  const start = { row: full(row), column: full(column), radiusPx: radiusPx * factor };
   const reading = readAt(photo, start, LEAST_ON_CIRCLE, fitRoundLamp);
   return reading && Math.abs(Math.log(reading.ball.radiusPx / before.radiusPx)) < SAME_SIZE ? reading : null;
 }
@@ -127,10 +120,6 @@ function readAt(
   const lamp = ballLamp(crop, inCrop, view, first);
   if (!lamp || lamp.blurPx > MOST_BLUR * rim.radiusPx) return null;
   if (lamp.sourceSlope * inCrop.radiusPx < LEAST_LAMP_PX) return null;
-  const ball = {
-    row: inCrop.row + box.row,
-    column: inCrop.column + box.column,
-    radiusPx: inCrop.radiusPx,
-  };
+  const ball = { row: inCrop.row + box.row, column: inCrop.column + box.column, radiusPx: inCrop.radiusPx };
   return { ball, lamp, onCircle: rim.onCircle };
 }

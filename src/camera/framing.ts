@@ -54,7 +54,7 @@ const SAME_SIZE = 0.05;
 export const OUTLINE_EVERY = { changed: 12, atLeast: 60 };
 /** Every so often the ball is looked for everywhere, should another thing have been taken for it. */
 const SEARCH_EVERY = 25;
-/** Lights come and go slowly: they are looked for in one frame of so many, which is a third of the work of most others. */
+/** Lights come and go slowly: they are looked for in one frame of so many, since looking takes a third of its time. */
 export const CHECK_LAMP_EVERY = 4;
 
 /**

@@ -34,10 +34,7 @@ const TRAY_SHARE = 0.5;
  * @returns Circles, best first; empty when nothing looks like a ball.
  */
 export function findBall(light: Raster, near: { row: number; column: number } | null): BallCandidate[] {
-  const logLight: Raster = {
-    ...light,
-    data: light.data.map((value) => Math.log(Math.max(value, 0.002))),
-  };
+  const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0.002))) };
   const usual = nthSmallest(Float32Array.from(logLight.data), logLight.data.length >> 1)!;
   const found: BallCandidate[] = [];
   for (const spot of brightSpots(light)) {
@@ -96,11 +93,7 @@ function bestCircle(
     for (let dy = -reach; dy <= reach; dy += pitch) {
       for (let dx = -reach; dx <= reach; dx += pitch) {
         if (dy * dy + dx * dx > reach * reach) continue;
-        const circle = {
-          row: spot.row + dy,
-          column: spot.column + dx,
-          radiusPx,
-        };
+        const circle = { row: spot.row + dy, column: spot.column + dx, radiusPx };
         if (near && distance(near, circle) > radiusPx) continue;
         const score = edgeScore(logLight, circle, trayLight, best?.score ?? 0);
         if (score > (best?.score ?? 0)) best = { ...circle, score };
@@ -151,7 +144,7 @@ function edgeScore(logLight: Raster, circle: Circle, trayLight: number, beat: nu
   return sum / ANGLES;
 }
 
-/** As `samplePixel`, away from the picture's edge: most of a ball's search is this. */
+/** As `samplePixel` away from the picture's edge, once more here: most of a ball's search is this, and asking for the edge half of it. */
 function between(data: Float32Array, width: number, y: number, x: number): number {
   const top = Math.floor(y);
   const left = Math.floor(x);

@@ -88,10 +88,10 @@ function fitted(
   const clipped = sample.measured.reduce((sum, value) => sum + (value >= sample.limit ? 1 : 0), 0);
   return {
     turnRad,
-    center: sample.normalAt(parameters[0]!, parameters[1]!),
-    sourceSlope: Math.exp(parameters[2]!),
-    height: Math.exp(parameters[3]!),
-    blurPx: Math.exp(parameters[4]!),
+    center: sample.normalAt(parameters[ROW]!, parameters[COLUMN]!),
+    sourceSlope: Math.exp(parameters[LN_SLOPE]!),
+    height: Math.exp(parameters[LN_HEIGHT]!),
+    blurPx: Math.exp(parameters[LN_BLUR]!),
     clippedShare: Math.min(1, clipped / inside),
     spot,
     parameters,
@@ -142,14 +142,8 @@ function discSample(light: Raster, normalAt: NormalAt, spot: LampSpot): DiscSamp
     normals: normalGrid(side, top, left, normalAt),
     xs: new Float64Array(fineCount),
     ys: new Float64Array(fineCount),
-    whole: {
-      fine: new Float64Array(fineCount),
-      means: new Float64Array(side * side),
-    },
-    changed: {
-      fine: new Float64Array(fineCount),
-      means: new Float64Array(side * side),
-    },
+    whole: { fine: new Float64Array(fineCount), means: new Float64Array(side * side) },
+    changed: { fine: new Float64Array(fineCount), means: new Float64Array(side * side) },
     normalAt,
   };
 }
