@@ -7,7 +7,7 @@ import type { ShrunkPhoto } from '../image/shrinkPhoto';
 import { BALL_INDEX, type BallLamp, ballLamp } from '../measure/ballLamp';
 import { ballRim } from '../measure/ballRim';
 import type { Circle } from '../measure/circleFit';
-import { findBall } from '../measure/findBall';
+import { type BallCandidate, ballCandidates, bestBalls } from '../measure/findBall';
 import { fitBallLamp, fitRoundLamp, type LampFit } from '../measure/lampFit';
 import { rimShift } from '../measure/rimShift';
 import { sharpestCircle } from '../measure/sharpestCircle';
@@ -23,7 +23,9 @@ export interface BallReading {
 
 type RimmedReading = BallReading & { readonly onCircle: number };
 
-/** Candidates looked at closely. */
+/** A circle so clear whose rim holds as many rays is the ball: on photos at hand nothing else came near both. */
+const CLEAR = { score: 0.85, onCircle: 0.55 };
+/** Candidates looked at closely where none is so clear. */
 const TRIED = 6;
 /** Share of the rays around the ball that must meet its circle: about half lie in its own shadow or against stones. */
 const LEAST_ON_CIRCLE = 0.33;
@@ -45,24 +47,28 @@ const CROP_RADII = 1.4;
  * @returns The best ball, in photo pixels; null when nothing holds up as one.
  */
 export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | null): BallReading | null {
-  const { factor } = small;
+  const { factor, raster } = small;
   const full = (at: number) => (at + 0.5) * factor - 0.5;
+  const inPhoto = ({ row, column, radiusPx }: Circle) => ({
+    row: full(row),
+    column: full(column),
+    radiusPx: radiusPx * factor,
+  });
   const nearSmall = near && { row: (near[0] + 0.5) / factor - 0.5, column: (near[1] + 0.5) / factor - 0.5 };
-  let best: RimmedReading | null = null;
-  let beat = LEAST_ON_CIRCLE;
-  const light = luminance(small.raster);
-  const candidates = findBall(light, nearSmall).slice(0, TRIED);
-  // A ball and its shadow can pass for a larger, softer ball: each candidate is also tried at its sharpest.
-  for (const candidate of candidates.flatMap((rough) => [rough, sharpestCircle(light, rough)])) {
-    const start = {
-      row: full(candidate.row),
-      column: full(candidate.column),
-      radiusPx: candidate.radiusPx * factor,
-    };
-    const reading = readAt(photo, start, beat);
-    if (!reading) continue;
-    best = reading;
-    beat = reading.onCircle;
+  const light = luminance(raster);
+  const found: BallCandidate[] = [];
+  for (const candidate of ballCandidates(light, nearSmall)) {
+    const isClear = candidate.score >= CLEAR.score;
+    const reading = isClear ? readAt(photo, inPhoto(candidate), CLEAR.onCircle) : null;
+    if (reading) return reading;
+    found.push(candidate);
+  }
+  let best = null as RimmedReading | null;
+  for (const candidate of bestBalls(found).slice(0, TRIED)) {
+    // A ball and its shadow can pass for a larger, softer ball: each candidate is also tried at its sharpest.
+    for (const circle of [candidate, sharpestCircle(light, candidate)]) {
+      best = readAt(photo, inPhoto(circle), best?.onCircle ?? LEAST_ON_CIRCLE) ?? best;
+    }
   }
   return best;
 }

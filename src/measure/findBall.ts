@@ -31,19 +31,30 @@ const TRAY_SHARE = 0.5;
  *
  * @param light - One-channel radiance, 0 to 1, of the whole photo made small.
  * @param near - A point on the ball when a person showed it; then only circles around it are tried.
- * @returns Circles, best first; empty when nothing looks like a ball.
+ * @returns Circles as they are found, the ball's usually first; one thing can be found several times.
  */
-export function findBall(light: Raster, near: { row: number; column: number } | null): BallCandidate[] {
+export function* ballCandidates(
+  light: Raster,
+  near: { row: number; column: number } | null,
+): Generator<BallCandidate> {
   const logLight: Raster = { ...light, data: light.data.map((value) => Math.log(Math.max(value, 0.002))) };
   const usual = nthSmallest(Float32Array.from(logLight.data), logLight.data.length >> 1)!;
-  const found: BallCandidate[] = [];
   for (const spot of brightSpots(light)) {
     const best = bestCircle(logLight, spot, near, usual + Math.log(TRAY_SHARE));
-    if (best && best.score >= LEAST_SCORE) found.push(best);
+    if (best && best.score >= LEAST_SCORE) yield best;
   }
-  found.sort((a, b) => b.score - a.score);
-  return found.filter(
-    (ball, i) => !found.slice(0, i).some((other) => distance(other, ball) < other.radiusPx),
+}
+
+/**
+ * The best of each thing's circles.
+ *
+ * @param found - Circles of one picture.
+ * @returns Those of which none lies on a better one, best first.
+ */
+export function bestBalls(found: readonly BallCandidate[]): BallCandidate[] {
+  const sorted = [...found].sort((a, b) => b.score - a.score);
+  return sorted.filter(
+    (ball, i) => !sorted.slice(0, i).some((other) => distance(other, ball) < other.radiusPx),
   );
 }
 

@@ -1,13 +1,16 @@
 import { expect, it } from 'vitest';
 import { luminance } from '../../src/image/luminance';
+import type { Raster } from '../../src/image/raster';
 import { ballRim } from '../../src/measure/ballRim';
-import { findBall } from '../../src/measure/findBall';
+import { ballCandidates, bestBalls } from '../../src/measure/findBall';
 import { type DrawnBody, plain } from '../helpers/drawScene';
 import { TRAY_BALL, TRAY_STONES } from '../helpers/drawTray';
 import { lit, mirrored, trayPicture } from '../helpers/trayPicture';
 
 const { small, ball } = trayPicture([TRAY_BALL, ...TRAY_STONES]);
 const light = luminance(small);
+const findBall = (picture: Raster, near: { row: number; column: number } | null) =>
+  bestBalls([...ballCandidates(picture, near)]);
 const apart = (a: { row: number; column: number }, b: { row: number; column: number }) =>
   Math.hypot(a.row - b.row, a.column - b.column);
 
@@ -15,6 +18,12 @@ it('puts the ball first, near its true place and size', () => {
   const [best] = findBall(light, null);
   expect(apart(best!, ball)).toBeLessThan(0.12 * ball.radiusPx);
   expect(Math.abs(best!.radiusPx / ball.radiusPx - 1)).toBeLessThan(0.12);
+});
+
+it('comes upon it at its first spot, which saves the search of the others', () => {
+  const first = ballCandidates(light, null).next().value!;
+  expect(apart(first, ball)).toBeLessThan(0.12 * ball.radiusPx);
+  expect(first.score).toBeGreaterThan(0.85);
 });
 
 it('finds it at half and at twice the light, and in the mirror image', () => {
