@@ -7,6 +7,7 @@ import { decodeFile } from '../../src/cli/decodeFile';
 import { REFUSALS, Refusal, type RefusalCode, WARNINGS, type WarningCode } from '../../src/image/notice';
 import type { Photo } from '../../src/image/photo';
 import { openEngines } from '../../src/vision/openEngines';
+import { wrongPhoto } from '../bench/wrongPhotos';
 import { exposed, paintedOver, turnedAround } from '../helpers/alteredPhoto';
 import { drawLitTray } from '../helpers/drawLitTray';
 import { TRAY_BALL_MM, TRAY_LAMP, TRAY_STONES } from '../helpers/drawTray';
@@ -122,7 +123,8 @@ const WARNED: Readonly<
   'lamp-partly': () => measure(paintedOver(photo, onBall(lampRight - 0.11, lampUp, 0.1), BLACK)),
   // No photo of wet stones lies in the repository: this one is drawn with a film of water.
   'wet-stones': () => measure(drawLitTray({}, [TRAY_LAMP], wet), { ...withBall, ballMm: TRAY_BALL_MM }),
-  'ball-unlit': async () => measure(await wrong('print')),
+  // With the real ball taken out of the tray the printed one is read.
+  'ball-unlit': async () => measure((await wrongPhoto('development', 'print', 'bare'))!),
   'unlike-stones': async () => measure(await wrong('coins')),
   'lamp-moved': () => measure(turnedAround(photo), { ...withBall, rig }),
   'camera-moved': async () => measure(await altered(bare, (picture) => picture.resize(700)), byRig),

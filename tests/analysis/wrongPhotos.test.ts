@@ -1,6 +1,8 @@
 import { beforeAll, expect, it } from 'vitest';
+import { readBall } from '../../src/analysis/readBall';
+import { shrinkPhoto } from '../../src/image/shrinkPhoto';
 import { type Engines, openEngines } from '../../src/vision/openEngines';
-import { judgeWrong, wrongPhoto } from '../bench/wrongPhotos';
+import { judgeWrong, placesOf, wrongPhoto } from '../bench/wrongPhotos';
 
 /** Rendered scenes whose contents are known, see tests/bench/wrong-photos/build.py; the rest are scored by a command. */
 let engines: Engines;
@@ -8,8 +10,8 @@ beforeAll(async () => {
   engines = await openEngines();
 });
 
-const judge = async (name: string) => {
-  const photo = await wrongPhoto('development', name, 'ball');
+const judge = async (name: string, variant: 'ball' | 'bare' = 'ball') => {
+  const photo = await wrongPhoto('development', name, variant);
   return judgeWrong(photo!, { set: 'development', name, rig: null }, engines);
 };
 
@@ -23,7 +25,6 @@ it('says nothing against stones that are photographed as they should be', { time
 it.each([
   ['coins', 'unlike-stones', ['shadow']],
   ['keys', 'unlike-stones', ['shadow', 'photo', 'ragged']],
-  ['print', 'ball-unlit', ['photo', 'ragged']],
   ['beans', 'unlike-stones', ['photo', 'round']],
   ['grapes', 'unlike-stones', ['photo', 'round']],
   ['two-lamps', 'second-light', ['photo', 'shadow', 'round', 'ragged']],
@@ -34,6 +35,21 @@ it.each([
   expect(letPass).toEqual([]);
   expect(warnings).toContain(code);
   for (const { unlike } of things) expect(reasons).toContain(unlike);
+});
+
+it('lets nothing of a print go on whose ball is printed too', { timeout: 120_000 }, async () => {
+  const { things, letPass, warnings } = await judge('print', 'bare');
+  expect(things.length).toBeGreaterThan(3);
+  expect(letPass).toEqual([]);
+  expect(warnings).toContain('ball-unlit');
+  for (const { unlike } of things) expect(['photo', 'ragged']).toContain(unlike);
+});
+
+it('reads the real ball beside a printed one', { timeout: 60_000 }, async () => {
+  const photo = (await wrongPhoto('development', 'print', 'ball'))!;
+  const { ball } = readBall(photo, shrinkPhoto(photo, 900), null)!;
+  const [row, column] = placesOf('development', 'print').ball!;
+  expect(Math.hypot(ball.row - row, ball.column - column)).toBeLessThan(0.05 * ball.radiusPx);
 });
 
 it('refuses an empty tray', { timeout: 60_000 }, async () => {

@@ -122,7 +122,8 @@ function judgedThings(report: PhotoReport, { stones: real }: Places): JudgedThin
   });
 }
 
-function placesOf(set: WrongSet, name: string): Places {
+/** Where ball and real stones of a wrong photo lie, as it was rendered. */
+export function placesOf(set: WrongSet, name: string): Places {
   const path = join(FOLDER, set, `${name === 'screen' ? 'good' : name}.json`);
   if (name === 'screen-bare' || !existsSync(path)) return { ball: null, stones: [] };
   const places = JSON.parse(readFileSync(path, 'utf8')) as Places;
