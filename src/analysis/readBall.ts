@@ -48,18 +48,12 @@ const CROP_RADII = 1.4;
  */
 export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | null): BallReading | null {
   const { factor, raster } = small;
-  const full = (at: number) => (at + 0.5) * factor - 0.5;
-  const inPhoto = ({ row, column, radiusPx }: Circle) => ({
-    row: full(row),
-    column: full(column),
-    radiusPx: radiusPx * factor,
-  });
   const nearSmall = near && { row: (near[0] + 0.5) / factor - 0.5, column: (near[1] + 0.5) / factor - 0.5 };
   const light = luminance(raster);
   const found: BallCandidate[] = [];
   for (const candidate of ballCandidates(light, nearSmall)) {
     const isClear = candidate.score >= CLEAR.score;
-    const reading = isClear ? readAt(photo, inPhoto(candidate), CLEAR.onCircle) : null;
+    const reading = isClear ? readAt(photo, inPhoto(candidate, factor), CLEAR.onCircle) : null;
     if (reading) return reading;
     found.push(candidate);
   }
@@ -67,7 +61,7 @@ export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | nu
   for (const candidate of bestBalls(found).slice(0, TRIED)) {
     // A ball and its shadow can pass for a larger, softer ball: each candidate is also tried at its sharpest.
     for (const circle of [candidate, sharpestCircle(light, candidate)]) {
-      best = readAt(photo, inPhoto(circle), best?.onCircle ?? LEAST_ON_CIRCLE) ?? best;
+      best = readAt(photo, inPhoto(circle, factor), best?.onCircle ?? LEAST_ON_CIRCLE) ?? best;
     }
   }
   return best;
@@ -85,17 +79,22 @@ export function readBall(photo: Photo, small: ShrunkPhoto, near: PixelPoint | nu
 export function readBallAgain(photo: Photo, small: ShrunkPhoto, before: Circle): BallReading | null {
   const { factor, raster } = small;
   const inSmall = (at: number) => (at + 0.5) / factor - 0.5;
-  const full = (at: number) => (at + 0.5) * factor - 0.5;
   const rough = {
     row: inSmall(before.row),
     column: inSmall(before.column),
     radiusPx: before.radiusPx / factor,
   };
-  const { row, column, radiusPx } = sharpestCircle(luminance(raster), rough);
-  const start = { row: full(row), column: full(column), radiusPx: radiusPx * factor };
+  const start = inPhoto(sharpestCircle(luminance(raster), rough), factor);
   const reading = readAt(photo, start, LEAST_ON_CIRCLE, fitRoundLamp);
   return reading && Math.abs(Math.log(reading.ball.radiusPx / before.radiusPx)) < SAME_SIZE ? reading : null;
 }
+
+/** A circle of the reduced picture in pixels of the photo. */
+const inPhoto = ({ row, column, radiusPx }: Circle, factor: number): Circle => ({
+  row: (row + 0.5) * factor - 0.5,
+  column: (column + 0.5) * factor - 0.5,
+  radiusPx: radiusPx * factor,
+});
 
 /** The lamp as a first look at the ball sees it; of its readings only the blur counts. */
 type FirstLook = (crop: Raster, ball: Circle, view: Vector) => LampFit | null;
