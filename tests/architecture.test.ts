@@ -10,7 +10,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   ),
   image: ['optics', 'texts'],
   optics: [],
-  measure: ['image', 'optics'],
+  kernels: [],
+  measure: ['image', 'kernels', 'optics'],
   vision: ['image'],
   grading: ['optics', 'texts'],
   analysis: ['image', 'optics', 'measure', 'vision', 'texts'],
@@ -109,7 +110,11 @@ function roomOf({ file, from }: Import): string | null {
   const target = normalize(join(dirname(file), from))
     .split(sep)
     .join('/');
-  return target.startsWith('src/') ? (target.split('/')[1] ?? null) : from.endsWith('?url') ? null : target;
+  return target.startsWith('src/')
+    ? (target.split('/')[1] ?? null)
+    : /\?url(&inline)?$/.test(from)
+      ? null
+      : target;
 }
 
 function isAllowed(one: Import): boolean {

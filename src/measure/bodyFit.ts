@@ -1,7 +1,15 @@
 import { solveSymmetric } from './solveSymmetric';
 
-/** Number of body terms: level, two slopes, bowl. */
-const TERMS = 4;
+const FEWEST_PIXELS = 10;
+
+/** What the terms of a body are to each other, whatever light it is fitted to. */
+export interface BodyTerms {
+  readonly width: number;
+  readonly weights: Float64Array;
+  readonly dimming: Float64Array;
+  /** Lower half of the normal equations' matrix, row by row; null when fewer than ten pixels have weight. */
+  readonly normal: Float64Array | null;
+}
 
 /**
  * Fits the stone's own light under a highlight: a plane, dimmed as the surface turns away, plus a weak bowl.
@@ -10,25 +18,18 @@ const TERMS = 4;
  * stone's curvature itself brings is given.
  *
  * @param values - Radiance left when the lobe is taken off, row-major.
- * @param weights - One weight per pixel, 0 to leave it out.
- * @param dimming - Share of its light that the surface keeps at each pixel for having turned away, 0 to 1.
- * @param width - Columns.
- * @param ridge - Strength of the hold on the bowl, in pixels of full weight, ≥ 0.
+ * @param terms - Of this window; see `bodyTerms`.
  * @param body - Overwritten and returned; a new array when left out.
  * @returns The body at every pixel; zero everywhere when fewer than ten pixels have weight.
  */
 export function bodyFit(
   values: Float64Array,
-  weights: Float64Array,
-  dimming: Float64Array,
-  width: number,
-  ridge: number,
+  terms: BodyTerms,
   body: Float64Array = new Float64Array(values.length),
 ): Float64Array {
-  const { normal, right, used } = equations(values, weights, dimming, width);
-  normal[TERMS * TERMS - 1]! += ridge;
-  const solution = used < 10 ? null : solveSymmetric(normal, right);
+  const solution = terms.normal && solveSymmetric(terms.normal, rightSide(values, terms));
   if (!solution) return body.fill(0);
+  const { dimming, width } = terms;
   const [level, across, down, bowl] = solution as unknown as [number, number, number, number];
   const height = values.length / width;
   const scale = 2 / Math.max(width, height);
@@ -43,9 +44,21 @@ export function bodyFit(
   return body;
 }
 
-/** Normal equations of the terms d, u·d, v·d and u² + v², where d is the dimming; sums by name, for speed. */
-function equations(values: Float64Array, weights: Float64Array, dimming: Float64Array, width: number) {
-  const height = values.length / width;
+/**
+ * The terms d, u·d, v·d and u² + v² of a window, where d is the dimming.
+ *
+ * @param weights - One weight per pixel, 0 to leave it out.
+ * @param dimming - Share of its light that the surface keeps at each pixel for having turned away, 0 to 1.
+ * @param width - Columns.
+ * @param ridge - Strength of the hold on the bowl, in pixels of full weight, ≥ 0.
+ */
+export function bodyTerms(
+  weights: Float64Array,
+  dimming: Float64Array,
+  width: number,
+  ridge: number,
+): BodyTerms {
+  const height = weights.length / width;
   const scale = 2 / Math.max(width, height);
   let used = 0;
   // One by one: taking arrays apart costs several times as much as the sums.
@@ -59,10 +72,6 @@ function equations(values: Float64Array, weights: Float64Array, dimming: Float64
   let bu = 0;
   let bv = 0;
   let bb = 0;
-  let rd = 0;
-  let ru = 0;
-  let rv = 0;
-  let rb = 0;
   for (let y = 0, i = 0; y < height; y++) {
     const v = (y - (height - 1) / 2) * scale;
     for (let x = 0; x < width; x++, i++) {
@@ -71,19 +80,13 @@ function equations(values: Float64Array, weights: Float64Array, dimming: Float64
       used++;
       const u = (x - (width - 1) / 2) * scale;
       const d = dimming[i]!;
-      const value = values[i]!;
       const across = u * d;
       const down = v * d;
       const bowl = u * u + v * v;
-      const wd = weight * d;
       const wu = weight * across;
       const wv = weight * down;
       const wb = weight * bowl;
-      rd += wd * value;
-      ru += wu * value;
-      rv += wv * value;
-      rb += wb * value;
-      dd += wd * d;
+      dd += weight * d * d;
       ud += wu * d;
       uu += wu * across;
       vd += wv * d;
@@ -95,6 +98,28 @@ function equations(values: Float64Array, weights: Float64Array, dimming: Float64
       bb += wb * bowl;
     }
   }
-  const normal = Float64Array.of(dd, 0, 0, 0, ud, uu, 0, 0, vd, vu, vv, 0, bd, bu, bv, bb);
-  return { normal, right: Float64Array.of(rd, ru, rv, rb), used };
+  const normal = Float64Array.of(dd, 0, 0, 0, ud, uu, 0, 0, vd, vu, vv, 0, bd, bu, bv, bb + ridge);
+  return { width, weights, dimming, normal: used < FEWEST_PIXELS ? null : normal };
+}
+
+function rightSide(values: Float64Array, { width, weights, dimming }: BodyTerms): Float64Array {
+  const height = values.length / width;
+  const scale = 2 / Math.max(width, height);
+  let rd = 0;
+  let ru = 0;
+  let rv = 0;
+  let rb = 0;
+  for (let y = 0, i = 0; y < height; y++) {
+    const v = (y - (height - 1) / 2) * scale;
+    for (let x = 0; x < width; x++, i++) {
+      const u = (x - (width - 1) / 2) * scale;
+      const weighted = weights[i]! * values[i]!;
+      const dimmed = weighted * dimming[i]!;
+      rd += dimmed;
+      ru += u * dimmed;
+      rv += v * dimmed;
+      rb += (u * u + v * v) * weighted;
+    }
+  }
+  return Float64Array.of(rd, ru, rv, rb);
 }

@@ -1,6 +1,7 @@
 import { nthSmallest } from '../image/nthSmallest';
 import type { Mask, Raster } from '../image/raster';
-import { blurGaussian } from './blurGaussian';
+import { blockMeans } from '../kernels/blockMeans';
+import { blockWeights } from './blockWeights';
 
 /** A spot brighter than its surroundings that may be the lamp's image. */
 export interface HighlightCandidate {
@@ -71,11 +72,14 @@ const sizeOf = (raster: Raster) => ({ width: raster.width, height: raster.height
 
 function maxima(level: Level, step: number) {
   const inner = smoothInside(level, INNER_SIGMA);
-  const outer = smoothInside(level, OUTER_SIGMA);
-  const contrast = inner.map((value, i) => (level.inside[i]! > 0.99 ? value - outer[i]! : Number.NaN));
-  const sizes = contrast.filter((c) => !Number.isNaN(c));
-  for (let i = 0; i < sizes.length; i++) sizes[i] = Math.abs(sizes[i]!);
-  const usual = median(sizes) + 1e-4;
+  const contrast = smoothInside(level, OUTER_SIGMA);
+  const sizes = new Float64Array(contrast.length);
+  let count = 0;
+  for (let i = 0; i < contrast.length; i++) {
+    contrast[i] = level.inside[i]! > 0.99 ? inner[i]! - contrast[i]! : Number.NaN;
+    if (level.inside[i]! > 0.99) sizes[count++] = Math.abs(contrast[i]!);
+  }
+  const usual = median(sizes.subarray(0, count)) + 1e-4;
   const spots = [];
   for (let y = 1; y < level.height - 1; y++) {
     for (let x = 1; x < level.width - 1; x++) {
@@ -98,19 +102,22 @@ function maxima(level: Level, step: number) {
 }
 
 function isPeak(values: Float64Array, i: number, width: number): boolean {
-  for (const offset of [-width - 1, -width, -width + 1, -1, 1, width - 1, width, width + 1]) {
-    if (values[i + offset]! > values[i]!) return false;
+  const most = values[i]!;
+  for (let above = i - width; above <= i + width; above += width) {
+    if (values[above - 1]! > most || values[above]! > most || values[above + 1]! > most) return false;
   }
   return true;
 }
 
 /** Gaussian mean over the stone only. */
-function smoothInside(level: Level, sigma: number): Float64Array {
-  const sums = Float64Array.from(level.values);
-  for (let i = 0; i < sums.length; i++) sums[i]! *= level.inside[i]!;
-  const shares = Float64Array.from(level.inside);
-  blurGaussian(sums, level.width, level.height, sigma);
-  blurGaussian(shares, level.width, level.height, sigma);
+function smoothInside({ width, height, values, inside }: Level, sigma: number): Float64Array {
+  const blocks = { width, height, q: 1 };
+  const weights = blockWeights(sigma, 1);
+  const sums = Float64Array.from(values);
+  for (let i = 0; i < sums.length; i++) sums[i]! *= inside[i]!;
+  const shares = new Float64Array(inside.length);
+  blockMeans(sums, blocks, weights, sums);
+  blockMeans(inside, blocks, weights, shares);
   for (let i = 0; i < sums.length; i++) sums[i]! /= Math.max(1e-6, shares[i]!);
   return sums;
 }

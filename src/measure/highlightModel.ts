@@ -1,7 +1,10 @@
+import { drawLobe, type LobeField, type SlopeFactors } from '../kernels/lobeKernels';
 import type { LampTurn } from '../optics/lampLobe';
 import type { Vector } from '../optics/vector';
-import { blurredMeans } from './blurredMeans';
-import { STEEPEST, sampleLobe } from './sampleLobe';
+import { blockWeights } from './blockWeights';
+
+/** No slope is steeper than this, lamp radii: past the stone's rim. */
+const STEEPEST = 1e3;
 
 /** A square-pixel window on a stone around one highlight. */
 export interface HighlightWindow {
@@ -91,8 +94,29 @@ export function lobePicture(
 ): Float64Array {
   const { width, height, stepPx } = window;
   const q = optics.oversampling;
-  const fine = sampleLobe(width * q, height * q, slopeTerms(shape, optics, stepPx / q), shape, optics);
-  return blurredMeans(fine, width, height, q, (optics.blurPx / stepPx) * q, into);
+  const weights = blockWeights((optics.blurPx / stepPx) * q, q);
+  drawLobe(lobeField(shape, optics, stepPx), { width, height, q }, weights, into);
+  return into;
+}
+
+/** Surface and lamp in samples, the slope taken apart along the tilt and across it as `tiltedField` does. */
+function lobeField(shape: LobeShape, optics: LobeOptics, stepPx: number): LobeField {
+  const { sourceSlope, lampTurnRad, half, oversampling: q } = optics;
+  const { kxx, kxy, kyy, a, b, c, d } = slopeTerms(shape, optics, stepPx / q);
+  const { sine, cosine, ex, ey } = half === null ? { sine: 0, cosine: 1, ex: 1, ey: 0 } : tiltOf(half);
+  const [perAlong, perAcross] = half === null ? [1, 1] : [sourceSlope * cosine, sourceSlope];
+  const right = [kxx, kxy, 3 * a, 2 * b, c];
+  const down = [kxy, kyy, b, 2 * c, 3 * d];
+  return {
+    along: right.map((value, k) => perAlong * (ex * value + ey * down[k]!)) as unknown as SlopeFactors,
+    across: right.map((value, k) => perAcross * (ex * down[k]! - ey * value)) as unknown as SlopeFactors,
+    row: (shape.row + 0.5) * q - 0.5,
+    column: (shape.column + 0.5) * q - 0.5,
+    tilt: half && { sine, cosine },
+    turnRad: lampTurnRad === null ? null : lampTurnRad + Math.atan2(ey, ex),
+    radius: sourceSlope,
+    alphaOverA: shape.alpha / sourceSlope,
+  };
 }
 
 /** Slope of a surface, to the right and down, by rows and columns from the lobe's center; lamp radii. */
@@ -152,9 +176,7 @@ function slopeTerms(
  * stretched by cos θ along the tilt, so that to first order it is the slope itself.
  */
 function tiltedField(field: SlopeField, half: Vector, sourceSlope: number): SlopeField {
-  const sine = Math.hypot(half[0], half[1]);
-  const [ex, ey] = sine > 1e-6 ? [half[0] / sine, -half[1] / sine] : [1, 0];
-  const cosine = half[2];
+  const { sine, cosine, ex, ey } = tiltOf(half);
   return (dy, dx) => {
     const [right, down] = field(dy, dx);
     const outward = sourceSlope * cosine * (ex * right + ey * down) + sine;
@@ -169,6 +191,13 @@ function tiltedField(field: SlopeField, half: Vector, sourceSlope: number): Slop
     const u2 = across * scale;
     return [ex * u1 - ey * u2, ey * u1 + ex * u2];
   };
+}
+
+/** Angle from the camera's axis to the half vector, and its direction in the picture: right, down. */
+function tiltOf(half: Vector) {
+  const sine = Math.hypot(half[0], half[1]);
+  const [ex, ey] = sine > 1e-6 ? [half[0] / sine, -half[1] / sine] : [1, 0];
+  return { sine, cosine: half[2], ex, ey };
 }
 
 /**

@@ -1,10 +1,10 @@
 import { luminance } from '../image/luminance';
 import type { Raster } from '../image/raster';
+import { blockMeans } from '../kernels/blockMeans';
+import { roundLobes, squareLobes } from '../kernels/lobeKernels';
 import type { LampTurn } from '../optics/lampLobe';
-import { roundLobeRow } from '../optics/roundLobeRow';
-import { squareLobeRow } from '../optics/squareLobeRow';
 import { combine, cross, normalize, type Vector } from '../optics/vector';
-import { blurredMeans } from './blurredMeans';
+import { blockWeights } from './blockWeights';
 import type { Circle } from './circleFit';
 import { clippedFrom } from './clippedFrom';
 import { type LampSpot, lampSpot } from './lampSpot';
@@ -140,10 +140,10 @@ function discSample(light: Raster, normalAt: NormalAt, spot: LampSpot): DiscSamp
     top,
     left,
     normals: normalGrid(side, top, left, normalAt),
-    xs: new Float64Array(fineCount),
-    ys: new Float64Array(fineCount),
-    whole: { fine: new Float64Array(fineCount), means: new Float64Array(side * side) },
-    changed: { fine: new Float64Array(fineCount), means: new Float64Array(side * side) },
+    xs: new Float32Array(fineCount),
+    ys: new Float32Array(fineCount),
+    whole: { fine: new Float32Array(fineCount), means: new Float64Array(side * side) },
+    changed: { fine: new Float32Array(fineCount), means: new Float64Array(side * side) },
     normalAt,
   };
 }
@@ -169,8 +169,8 @@ interface DiscSample {
   readonly left: number;
   readonly normals: Float64Array;
   /** Where they lie from the middle of the lamp drawn last, lamp radii: one place for each sample. */
-  readonly xs: Float64Array;
-  readonly ys: Float64Array;
+  readonly xs: Float32Array;
+  readonly ys: Float32Array;
   /** The lamp drawn for the parameters at hand, and for those of which one was moved. */
   readonly whole: DrawnLamp;
   readonly changed: DrawnLamp;
@@ -179,7 +179,7 @@ interface DiscSample {
 
 /** Shares of the lamp's radiance: at every sample, and as the camera's pixels see it. */
 interface DrawnLamp {
-  readonly fine: Float64Array;
+  readonly fine: Float32Array;
   readonly means: Float64Array;
 }
 
@@ -249,18 +249,19 @@ function lampMeans(
   return blur(p, sample, moved === LN_BLUR ? whole.fine : into.fine, into.means);
 }
 
-function drawFine(p: Float64Array, sample: DiscSample, turnRad: LampTurn, into: Float64Array): void {
+function drawFine(p: Float64Array, sample: DiscSample, turnRad: LampTurn, into: Float32Array): void {
   const { xs, ys } = sample;
   slopesFrom(sample, sample.normalAt(p[ROW]!, p[COLUMN]!), 1 / Math.exp(p[LN_SLOPE]!));
-  if (turnRad === null) roundLobeRow(xs, ys, NEARLY_MIRROR, into);
-  else squareLobeRow(xs, ys, turnRad, NEARLY_MIRROR, into);
+  if (turnRad === null) roundLobes(xs, ys, NEARLY_MIRROR, into);
+  else squareLobes(xs, ys, turnRad, NEARLY_MIRROR, into);
 }
 
-function blur(p: Float64Array, { side }: DiscSample, fine: Float64Array, into: Float64Array): Float64Array {
+function blur(p: Float64Array, { side }: DiscSample, fine: Float32Array, into: Float64Array): Float64Array {
   const q = OVERSAMPLING;
   // On what is no ball the blur can run away; beyond half the window it changes nothing but the time taken.
   const sigma = Math.min(side / 2, Math.exp(p[LN_BLUR]!)) * q;
-  return blurredMeans(fine, side, side, q, sigma, into);
+  blockMeans(fine, { width: side, height: side, q }, blockWeights(sigma, q), into);
+  return into;
 }
 
 /** Fills in where each sample's normal lies from one in the middle, in lamp radii. */

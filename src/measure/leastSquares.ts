@@ -130,13 +130,35 @@ function normalEquations(here: Float64Array, columns: readonly Float64Array[]): 
   const n = columns.length;
   const matrix = new Float64Array(n * n);
   const gradient = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    if (columns[i] === NOTHING) continue;
+  const moved = [...columns.keys()].filter((i) => columns[i] !== NOTHING);
+  moved.forEach((i, k) => {
     gradient[i] = dot(columns[i]!, here);
-    for (let j = 0; j <= i; j++)
-      if (columns[j] !== NOTHING) matrix[i * n + j] = dot(columns[i]!, columns[j]!);
-  }
+    // Four sums in one pass: each waits for its own last addition only.
+    for (let m = 0; m <= k; m += 4) {
+      const others = [0, 1, 2, 3].map((d) => moved[Math.min(k, m + d)]!) as [number, number, number, number];
+      const [a, b, c, d] = others;
+      const sums = fourDots(columns[i]!, columns[a]!, columns[b]!, columns[c]!, columns[d]!);
+      others.forEach((j, at) => {
+        matrix[i * n + j] = sums[at]!;
+      });
+    }
+  });
   return { matrix, gradient };
+}
+
+function fourDots(column: Float64Array, a: Float64Array, b: Float64Array, c: Float64Array, d: Float64Array) {
+  let withA = 0;
+  let withB = 0;
+  let withC = 0;
+  let withD = 0;
+  for (let i = 0; i < column.length; i++) {
+    const value = column[i]!;
+    withA += value * a[i]!;
+    withB += value * b[i]!;
+    withC += value * c[i]!;
+    withD += value * d[i]!;
+  }
+  return [withA, withB, withC, withD] as const;
 }
 
 function dampedStep({ matrix, gradient }: NormalEquations, damping: number): Float64Array | null {

@@ -1,4 +1,4 @@
-import { bodyFit } from './bodyFit';
+import { type BodyTerms, bodyFit, bodyTerms } from './bodyFit';
 import {
   type HighlightWindow,
   type LobeOptics,
@@ -89,25 +89,27 @@ export function explain(
   p: Float64Array,
   weights: Float64Array,
   into: Explained,
-): void {
+): BodyTerms {
   const shape = toShape(p);
   lobePicture(problem.window, shape, problem.optics, into.lobe);
   turningAway(problem.window, shape, into.dimming);
-  explainRest(problem, p, weights, into);
+  const terms = bodyTerms(weights, into.dimming, problem.window.width, BOWL_RIDGE * into.lobe.length);
+  explainRest(problem, p, terms, into);
+  return terms;
 }
 
-/** The same for a lobe and dimming at hand. */
+/** The same for a lobe and the terms of a body at hand. */
 function explainRest(
   problem: HighlightProblem,
   p: Float64Array,
-  weights: Float64Array,
-  { lobe, dimming, body, left }: Explained,
+  terms: BodyTerms,
+  { lobe, body, left }: Explained,
 ): void {
-  const { values, use, width } = problem.window;
+  const { values, use } = problem.window;
   const amplitude = amplitudeOf(problem, p);
   const n = values.length;
   for (let i = 0; i < n; i++) left[i] = values[i]! - amplitude * lobe[i]!;
-  bodyFit(left, weights, dimming, width, BOWL_RIDGE * n, body);
+  bodyFit(left, terms, body);
   for (let i = 0; i < n; i++) {
     const difference = left[i]! - body[i]!;
     left[i] = use[i] === 2 ? Math.max(0, difference) : difference;
@@ -120,17 +122,21 @@ export function residualsOf(problem: HighlightProblem, weights: Float64Array, sd
   const roots = weights.map((weight, i) => Math.sqrt(use[i] === 2 ? 1 : weight) / sd);
   const whole = blank(problem);
   const scratch = blank(problem);
+  const withWholeLobe = { ...scratch, lobe: whole.lobe };
   const { window, optics } = problem;
+  let terms: BodyTerms;
   return (p, into, moved) => {
     let explained = moved === null ? whole : scratch;
     if (moved === LOG_GAIN) {
-      explained = { ...scratch, lobe: whole.lobe, dimming: whole.dimming };
-      explainRest(problem, p, weights, explained);
+      explained = withWholeLobe;
+      explainRest(problem, p, terms, explained);
     } else if (moved !== null && moved >= LOG_ALPHA) {
-      explained = { ...scratch, dimming: whole.dimming };
       lobePicture(window, toShape(p), optics, scratch.lobe);
-      explainRest(problem, p, weights, explained);
-    } else explain(problem, p, weights, explained);
+      explainRest(problem, p, terms, explained);
+    } else {
+      const own = explain(problem, p, weights, explained);
+      if (moved === null) terms = own;
+    }
     const { left } = explained;
     for (let i = 0; i < left.length; i++) into[i] = roots[i]! * left[i]!;
     priorResiduals(problem, p, explained.body, into);

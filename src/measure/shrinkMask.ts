@@ -16,11 +16,16 @@ export function shrinkMask(mask: Mask, radiusPx: number): Mask {
   );
   const data = new Uint8Array(width * height);
   for (let row = 0; row < height; row++) {
-    for (let column = radiusPx; column < width - radiusPx; column++) {
-      const first = row * width + column - radiusPx;
-      let k = 0;
+    // Columns up to the disc's last one that reach over its whole height: in the middle of a mask all of them do.
+    let clear = 0;
+    for (let last = 0; last < width; last++) {
+      const end = row * width + last;
+      clear = above[end]! > radiusPx ? clear + 1 : 0;
+      if (last < 2 * radiusPx || above[end]! === 0) continue;
+      const first = end - 2 * radiusPx;
+      let k = clear >= reach.length ? reach.length : 0;
       while (k < reach.length && above[first + k]! > reach[k]!) k++;
-      if (k === reach.length) data[row * width + column] = 1;
+      if (k === reach.length) data[end - radiusPx] = 1;
     }
   }
   return { width, height, data };

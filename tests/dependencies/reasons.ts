@@ -24,6 +24,10 @@ export const REASONS: Readonly<Record<string, readonly [place: Place, reason: st
     'decodes and writes pictures in Node; its libvips is a library of its own, loaded when it runs',
   ],
   vite: ['command and build', 'builds the page; runs TypeScript in Node for the command'],
+  assemblyscript: [
+    'checks',
+    'compiles the kernels, which are kept compiled; 100 MB with its Binaryen, none of it shipped',
+  ],
   '@axe-core/playwright': ['checks', 'accessibility rules on the served page'],
   '@biomejs/biome': ['checks', 'lint and format in one tool'],
   '@cfworker/json-schema': ['checks', 'a second reader of the published schema'],

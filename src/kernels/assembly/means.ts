@@ -1,0 +1,90 @@
+import { splat } from './lanes';
+
+/**
+ * Weighted means around each block of q × q samples; the edge is repeated outward.
+ *
+ * @param fine - `width * q` columns and `height * q` rows.
+ * @param kernel - `length` weights, down and across, the middle ones of the block itself; the same from both ends.
+ * @param line - Room for `q` rows of `width + length` values.
+ * @param into - `width * height` 64-bit floats.
+ */
+export function blockMeans(
+  fine: usize,
+  width: i32,
+  height: i32,
+  q: i32,
+  kernel: usize,
+  length: i32,
+  line: usize,
+  into: usize,
+): void {
+  const columns = width * q;
+  const rows = height * q;
+  const reach = (length - q) >> 1;
+  const lineBytes = (<usize>(columns + 2 * reach + 8)) << 2;
+  const inner = line + ((<usize>reach) << 2);
+  const phase = (<usize>(width + (2 * reach) / q + 8)) << 2;
+  const phases = line + lineBytes;
+  for (let y = 0; y < height; y++) {
+    meansDown(fine, columns, rows, y * q - reach, kernel, length, inner);
+    repeatEnds(inner, columns, reach);
+    if (q > 1) dealOut(line, columns + 2 * reach, q, phases, phase);
+    const from = q > 1 ? phases : line;
+    for (let x = 0; x < width; x += 4) {
+      let sum = splat(0);
+      let step = from + ((<usize>x) << 2);
+      for (let j = 0; j < length; step += 4) {
+        let at = step;
+        for (let k = 0; k < q && j < length; k++, j++, at += phase) {
+          sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(kernel + ((<usize>j) << 2)), v128.load(at)));
+        }
+      }
+      const to = into + ((<usize>(y * width + x)) << 3);
+      v128.store(to, f64x2.promote_low_f32x4(sum));
+      v128.store(to, f64x2.promote_low_f32x4(v128.shuffle<f32>(sum, sum, 2, 3, 0, 1)), 16);
+    }
+  }
+}
+
+/** Weighted sums of `length` rows from `first` on, which may lie outside. */
+function meansDown(
+  fine: usize,
+  columns: i32,
+  rows: i32,
+  first: i32,
+  kernel: usize,
+  length: i32,
+  into: usize,
+): void {
+  for (let x = 0; x < columns; x += 4) {
+    let sum = splat(0);
+    const column = fine + ((<usize>x) << 2);
+    for (let j = 0; j < length; j++) {
+      const row = min(rows - 1, max(0, first + j));
+      const value = v128.load(column + ((<usize>(row * columns)) << 2));
+      sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(kernel + ((<usize>j) << 2)), value));
+    }
+    v128.store(into + ((<usize>x) << 2), sum);
+  }
+}
+
+function repeatEnds(inner: usize, columns: i32, reach: i32): void {
+  const first = load<f32>(inner);
+  const end = inner + ((<usize>columns) << 2);
+  const last = load<f32>(end - 4);
+  for (let k: usize = 1; k <= <usize>reach; k++) store<f32>(inner - (k << 2), first);
+  for (let k: usize = 0; k < <usize>(reach + 4); k++) store<f32>(end + (k << 2), last);
+}
+
+/** Every q-th value of a line into a row of its own, so that neighbors in it belong to neighboring blocks. */
+function dealOut(line: usize, count: i32, q: i32, phases: usize, phase: usize): void {
+  let to = phases;
+  let k = 0;
+  for (let i: usize = 0; i < <usize>count; i++) {
+    store<f32>(to + <usize>k * phase, load<f32>(line + (i << 2)));
+    if (++k === q) {
+      k = 0;
+      to += 4;
+    }
+  }
+}
