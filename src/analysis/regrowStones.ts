@@ -57,7 +57,11 @@ export function regrowStones(
     });
   });
   const labels = cheapestMarker(cost, seeds);
-  return found.flatMap((_, k) => largestPiece(cv, labels, FIRST_STONE + k, width, height));
+  const boxes = boxesOf(labels, FIRST_STONE + found.length, width, height);
+  return found.flatMap((_, k) => {
+    const around = boxes[FIRST_STONE + k];
+    return around ? largestPiece(cv, cutOut(labels, FIRST_STONE + k, width, around)) : [];
+  });
 }
 
 /** What is sure to lie on the stone if its silhouette has no bays. */
@@ -94,16 +98,7 @@ function eachPixel({ box, mask }: BoxedMask, width: number, height: number, use:
   });
 }
 
-function largestPiece(
-  cv: OpenCv,
-  labels: Int32Array,
-  label: number,
-  width: number,
-  height: number,
-): BoxedMask[] {
-  const around = boxOf(labels, label, width, height);
-  if (!around) return [];
-  const whole = cutOut(labels, label, width, around);
+function largestPiece(cv: OpenCv, whole: BoxedMask): BoxedMask[] {
   const mask = openMask(cv, fillHoles(cv, whole.mask), SMOOTH_PX);
   const pieces = labelComponents(cv, mask);
   const [largest] = [...pieces.components].sort((a, b) => b.areaPx - a.areaPx);
@@ -117,22 +112,36 @@ function largestPiece(
   return [{ box, mask: piece.mask }];
 }
 
-/** The box around the pixels of one label; null without any. */
-export function boxOf(labels: Int32Array, label: number, width: number, height: number): Box | null {
-  let top = height;
-  let left = width;
-  let bottom = -1;
-  let right = -1;
+/** The box around the pixels of each label below `count`; undefined for one without any. */
+export function boxesOf(
+  labels: Int32Array,
+  count: number,
+  width: number,
+  height: number,
+): (Box | undefined)[] {
+  const top = new Int32Array(count).fill(height);
+  const left = new Int32Array(count).fill(width);
+  const bottom = new Int32Array(count).fill(-1);
+  const right = new Int32Array(count).fill(-1);
   for (let row = 0, i = 0; row < height; row++) {
     for (let column = 0; column < width; column++, i++) {
-      if (labels[i] !== label) continue;
-      top = Math.min(top, row);
-      bottom = row;
-      left = Math.min(left, column);
-      right = Math.max(right, column);
+      const label = labels[i]!;
+      if (row < top[label]!) top[label] = row;
+      if (column < left[label]!) left[label] = column;
+      bottom[label] = row;
+      if (column > right[label]!) right[label] = column;
     }
   }
-  return bottom < 0 ? null : { row: top, column: left, width: right - left + 1, height: bottom - top + 1 };
+  return Array.from({ length: count }, (_, k) =>
+    bottom[k]! < 0
+      ? undefined
+      : {
+          row: top[k]!,
+          column: left[k]!,
+          width: right[k]! - left[k]! + 1,
+          height: bottom[k]! - top[k]! + 1,
+        },
+  );
 }
 
 /** The pixels of one label in a box. */

@@ -5,7 +5,7 @@ import { distanceToEdge } from '../vision/distanceToEdge';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
 import { watershed } from '../vision/watershed';
-import { boxOf, cutOut } from './regrowStones';
+import { type BoxedMask, boxesOf, cutOut } from './regrowStones';
 
 /** Two stones meet in a neck at most this wide, share of the smaller stone's own half-width. */
 const NECK_SHARE = 0.72;
@@ -33,14 +33,15 @@ export function splitTouching(cv: OpenCv, mask: Mask): Mask[] {
   if (count < 2) return [mask];
   const relief: Raster = { ...depth, data: depth.data.map((value) => -value) };
   const labels = watershed(relief, markers, mask);
-  return Array.from({ length: count }, (_, k) => partsOf(cv, labels, k + 1, mask)).flat();
+  const boxes = boxesOf(labels, count + 1, mask.width, mask.height);
+  return boxes
+    .slice(1)
+    .flatMap((box, k) => (box ? partsOf(cv, cutOut(labels, k + 1, mask.width, box), mask) : []));
 }
 
 /** One stone's part of a piece, split on; looked at in its own box, given back in the piece's. */
-function partsOf(cv: OpenCv, labels: Int32Array, label: number, { width, height }: Mask): Mask[] {
-  const box = boxOf(labels, label, width, height);
-  if (!box) return [];
-  return splitTouching(cv, cutOut(labels, label, width, box).mask).map((part) => {
+function partsOf(cv: OpenCv, { box, mask }: BoxedMask, { width, height }: Mask): Mask[] {
+  return splitTouching(cv, mask).map((part) => {
     const data = new Uint8Array(width * height);
     for (let y = 0; y < box.height; y++) {
       const row = part.data.subarray(y * box.width, (y + 1) * box.width);

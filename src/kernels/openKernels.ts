@@ -21,6 +21,7 @@ export interface Kernels {
     q2: number,
     to: number,
   ): void;
+  logarithms(values: number, count: number): void;
   blockMeans(
     fine: number,
     width: number,

@@ -1,5 +1,3 @@
-import { gaussianKernel } from './blurGaussian';
-
 /** Those of the last call: a fit asks for the same again and again. */
 let known: { readonly sigma: number; readonly q: number; readonly weights: Float64Array } | null = null;
 
@@ -21,4 +19,15 @@ export function blockWeights(sigma: number, q: number): Float64Array {
   }
   known = { sigma, q, weights };
   return weights;
+}
+
+/** Right half of a Gaussian's kernel, center first; sums to 1 over both halves. */
+function gaussianKernel(sigmaPx: number): Float64Array {
+  const reach = Math.max(1, Math.ceil(3.2 * sigmaPx));
+  const half = Float64Array.from({ length: reach + 1 }, (_, i) =>
+    Math.exp((-i * i) / (2 * sigmaPx * sigmaPx)),
+  );
+  let total = half[0]!;
+  for (let i = 1; i <= reach; i++) total += 2 * half[i]!;
+  return half.map((value) => value / total);
 }

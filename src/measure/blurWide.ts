@@ -1,5 +1,4 @@
 import { blurGaussian } from './blurGaussian';
-import { samplePixel } from './samplePixel';
 
 /** Pixels per standard deviation that are enough for a smooth result. */
 const ENOUGH = 4;
@@ -39,11 +38,45 @@ export function blurWide(
   }
   const means = sums.map((sum, k) => sum / counts[k]!);
   blurGaussian(means, across, down, sigmaPx / block);
-  const coarse = { width: across, height: down, channels: 1, data: Float32Array.from(means) } as const;
-  const at = (fine: number) => (fine + 0.5) / block - 0.5;
+  return spreadOut(means, across, down, block, width, height);
+}
+
+/** Bilinear values between the middles of blocks; beyond the outermost those are repeated. */
+function spreadOut(
+  means: Float64Array,
+  across: number,
+  down: number,
+  block: number,
+  width: number,
+  height: number,
+): Float32Array {
+  const places = between(width, block, across);
+  const rows = between(height, block, down);
   const blurred = new Float32Array(width * height);
   for (let row = 0, i = 0; row < height; row++) {
-    for (let column = 0; column < width; column++, i++) blurred[i] = samplePixel(coarse, at(row), at(column));
+    const above = rows.first[row]! * across;
+    const below = Math.min(down - 1, rows.first[row]! + 1) * across;
+    const v = rows.share[row]!;
+    for (let column = 0; column < width; column++, i++) {
+      const left = places.first[column]!;
+      const right = Math.min(across - 1, left + 1);
+      const u = places.share[column]!;
+      const upper = means[above + left]! + u * (means[above + right]! - means[above + left]!);
+      const lower = means[below + left]! + u * (means[below + right]! - means[below + left]!);
+      blurred[i] = upper + v * (lower - upper);
+    }
   }
   return blurred;
+}
+
+/** For each place along a side: the block whose middle lies before it, and how far it is on the way to the next. */
+function between(length: number, block: number, count: number) {
+  const first = new Int32Array(length);
+  const share = new Float64Array(length);
+  for (let i = 0; i < length; i++) {
+    const at = Math.min(count - 1, Math.max(0, (i + 0.5) / block - 0.5));
+    first[i] = Math.floor(at);
+    share[i] = at - first[i]!;
+  }
+  return { first, share };
 }

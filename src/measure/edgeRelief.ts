@@ -1,3 +1,4 @@
+import { nthSmallest } from '../image/nthSmallest';
 import type { Raster } from '../image/raster';
 import type { TrayDifference } from './trayDifference';
 
@@ -21,11 +22,11 @@ const SAMPLE_STEP = 7;
  * @returns Median over the bare tray, ln units per pixel, > 0.
  */
 export function grainEdge(edges: Raster): number {
-  const sorted = new Float32Array(Math.ceil(edges.data.length / SAMPLE_STEP));
-  for (let k = 0; k < sorted.length; k++) sorted[k] = edges.data[k * SAMPLE_STEP]!;
-  sorted.sort();
-  const quantile = sorted[Math.floor(GRAIN_QUANTILE * sorted.length)]!;
-  return Math.max(MEDIAN_OVER_QUANTILE * quantile, LEAST_SHARE * sorted[sorted.length >> 1]!, 1e-5);
+  const some = new Float32Array(Math.ceil(edges.data.length / SAMPLE_STEP));
+  for (let k = 0; k < some.length; k++) some[k] = edges.data[k * SAMPLE_STEP]!;
+  const quantile = nthSmallest(some, Math.floor(GRAIN_QUANTILE * some.length)) ?? 0;
+  const median = nthSmallest(some, some.length >> 1) ?? 0;
+  return Math.max(MEDIAN_OVER_QUANTILE * quantile, LEAST_SHARE * median, 1e-5);
 }
 
 /**
@@ -46,6 +47,10 @@ export function edgeRelief(difference: TrayDifference, colorWeight = COLOR_WEIGH
       const left = x > 0 ? i - 1 : i;
       const right = x < width - 1 ? i + 1 : i;
       const light = squared(lightness, left, right, i + up, i + down);
+      if (weight === 0) {
+        data[i] = Math.sqrt(light) / 2;
+        continue;
+      }
       const red = squared(redGreen, left, right, i + up, i + down);
       const blue = squared(blueGreen, left, right, i + up, i + down);
       data[i] = Math.sqrt(light + weight * (red + blue)) / 2;

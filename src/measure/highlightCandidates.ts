@@ -1,7 +1,6 @@
 import { nthSmallest } from '../image/nthSmallest';
 import type { Mask, Raster } from '../image/raster';
-import { blockMeans } from '../kernels/blockMeans';
-import { blockWeights } from './blockWeights';
+import { blurGaussian } from './blurGaussian';
 
 /** A spot brighter than its surroundings that may be the lamp's image. */
 export interface HighlightCandidate {
@@ -111,13 +110,11 @@ function isPeak(values: Float64Array, i: number, width: number): boolean {
 
 /** Gaussian mean over the stone only. */
 function smoothInside({ width, height, values, inside }: Level, sigma: number): Float64Array {
-  const blocks = { width, height, q: 1 };
-  const weights = blockWeights(sigma, 1);
   const sums = Float64Array.from(values);
   for (let i = 0; i < sums.length; i++) sums[i]! *= inside[i]!;
-  const shares = new Float64Array(inside.length);
-  blockMeans(sums, blocks, weights, sums);
-  blockMeans(inside, blocks, weights, shares);
+  const shares = Float64Array.from(inside);
+  blurGaussian(sums, width, height, sigma);
+  blurGaussian(shares, width, height, sigma);
   for (let i = 0; i < sums.length; i++) sums[i]! /= Math.max(1e-6, shares[i]!);
   return sums;
 }

@@ -18,26 +18,37 @@ const NO_PATTERN = 1e-8;
  */
 export function patternSpread(stone: Raster, mask: Mask): number {
   const { data } = stone;
-  const means = new Float64Array(mask.data.length);
-  for (let i = 0, j = 0; i < means.length; i++, j += 3)
-    means[i] = (data[j]! + data[j + 1]! + data[j + 2]!) / 3;
-  const own = means.filter((_, i) => mask.data[i]);
-  const limit = nthSmallest(own, Math.floor((1 - HIGHLIGHT_SHARE) * (own.length - 1))) ?? 0;
+  const own = new Float64Array(mask.data.length);
+  const at = new Int32Array(mask.data.length);
+  let inside = 0;
+  for (let i = 0, j = 0; i < own.length; i++, j += 3) {
+    if (!mask.data[i]) continue;
+    own[inside] = (data[j]! + data[j + 1]! + data[j + 2]!) / 3;
+    at[inside++] = j;
+  }
+  const means = own.subarray(0, inside);
+  const limit = nthSmallest(means.slice(), Math.floor((1 - HIGHLIGHT_SHARE) * (inside - 1))) ?? 0;
   let total = 0;
   let count = 0;
-  for (let i = 0; i < means.length; i++) {
-    if (!mask.data[i] || means[i]! > limit) continue;
-    total += means[i]!;
+  for (const mean of means) {
+    if (mean > limit) continue;
+    total += mean;
     count++;
   }
   const center = total / Math.max(1, count);
-  const along: [number, number, number] = [0, 0, 0];
+  let red = 0;
+  let green = 0;
+  let blue = 0;
   let square = 0;
-  for (let i = 0, j = 0; i < means.length; i++, j += 3) {
-    if (!mask.data[i] || means[i]! > limit) continue;
-    const apart = means[i]! - center;
+  for (let k = 0; k < inside; k++) {
+    if (means[k]! > limit) continue;
+    const apart = means[k]! - center;
+    const j = at[k]!;
     square += apart * apart;
-    for (let c = 0; c < 3; c++) along[c]! += apart * data[j + c]!;
+    red += apart * data[j]!;
+    green += apart * data[j + 1]!;
+    blue += apart * data[j + 2]!;
   }
-  return square > NO_PATTERN * count * center ** 2 ? (Math.max(...along) - Math.min(...along)) / square : 0;
+  const spread = Math.max(red, green, blue) - Math.min(red, green, blue);
+  return square > NO_PATTERN * count * center ** 2 ? spread / square : 0;
 }

@@ -1,5 +1,5 @@
 import type { Raster } from '../image/raster';
-import { lnInPlace } from './lnInPlace';
+import { lnInPlace } from '../kernels/lnInPlace';
 import { surfaceRow, type TrayModel } from './trayModel';
 
 /** How each pixel differs from the bare tray that the model expects there. */

@@ -1,5 +1,8 @@
 import type { Raster } from '../image/raster';
-import { LowestFirst } from './lowestFirst';
+import { PixelBuckets } from './pixelBuckets';
+
+/** Costs further apart than this many times share a bucket; its pixels may then be taken out more than once. */
+const MOST_BUCKETS = 1 << 18;
 
 /**
  * Gives every pixel to the marker from which it is reached at the least total cost.
@@ -11,31 +14,27 @@ import { LowestFirst } from './lowestFirst';
  * @param markers - Row-major, a positive number at each marker's pixels and 0 elsewhere.
  * @returns Row-major, the number of each pixel's marker.
  * @throws RangeError if the sizes differ or a cost is negative or not a number.
- * @see Dijkstra 1959, Numerische Mathematik 1; Bai and Sapiro 2007, "A geodesic framework for image segmentation".
+ * @see Dijkstra 1959, Numerische Mathematik 1; Dial 1969, Communications of the ACM 12 (buckets); Bai and Sapiro 2007, "A geodesic framework for image segmentation".
  */
 export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
   const { width, height, data } = cost;
   if (data.length !== markers.length) {
     throw new RangeError('Costs and markers must be of one size and one channel.');
   }
-  if (!data.every((step) => step >= 0)) throw new RangeError('Every cost must be a number, 0 or more.');
+  const [least, most] = rangeOf(data);
+  if (!(least >= 0)) throw new RangeError('Every cost must be a number, 0 or more.');
   const labels = new Int32Array(markers.length);
   const total = new Float64Array(markers.length).fill(Number.POSITIVE_INFINITY);
-  // A pixel's neighbors are taken in the order of their totals, so it is reached more cheaply a second time only
-  // if it was reached across a corner first: at most two entries a pixel.
-  const open = new LowestFirst(2 * markers.length);
-  const done = new Uint8Array(markers.length);
+  // No step is shorter than a bucket is wide, or nearly none: what is taken out is rarely reached more cheaply later.
+  const open = new PixelBuckets(markers.length, Math.max(least, most / MOST_BUCKETS), Math.SQRT2 * most);
   for (let pixel = 0; pixel < markers.length; pixel++) {
     if (markers[pixel] === 0) continue;
     total[pixel] = 0;
     labels[pixel] = markers[pixel]!;
     // From amid other markers nothing is reached: theirs is no cost already.
-    if (hasFreeNeighbor(markers, pixel, width, height)) open.add(pixel, 0);
-    else done[pixel] = 1;
+    if (hasFreeNeighbor(markers, pixel, width, height)) open.put(pixel, 0);
   }
   for (let pixel = open.take(); pixel >= 0; pixel = open.take()) {
-    if (done[pixel]) continue;
-    done[pixel] = 1;
     const column = pixel % width;
     const row = (pixel - column) / width;
     const firstRow = Math.max(0, row - 1);
@@ -46,17 +45,30 @@ export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
     for (let y = firstRow; y <= lastRow; y++) {
       for (let x = firstColumn; x <= lastColumn; x++) {
         const next = y * width + x;
-        if (done[next]) continue;
+        const known = total[next]!;
+        if (known <= here) continue;
         const stretch = x !== column && y !== row ? Math.SQRT2 : 1;
         const sum = here + stretch * data[next]!;
-        if (sum >= total[next]!) continue;
+        if (sum >= known) continue;
         total[next] = sum;
         labels[next] = labels[pixel]!;
-        open.add(next, sum);
+        open.put(next, sum);
       }
     }
   }
   return labels;
+}
+
+/** Least and most of some numbers; not a number when one of them is none. */
+function rangeOf(values: Float32Array): [least: number, most: number] {
+  let least = Number.POSITIVE_INFINITY;
+  let most = 0;
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i]!;
+    if (!(value >= least)) least = value;
+    if (value > most) most = value;
+  }
+  return [least, most];
 }
 
 function hasFreeNeighbor(markers: Int32Array, pixel: number, width: number, height: number): boolean {

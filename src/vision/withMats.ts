@@ -7,7 +7,7 @@ export interface Mats {
   keep<T extends { delete(): void }>(made: T): T;
   empty(): Mat;
   ofRaster(raster: Raster): Mat;
-  /** 8-bit, 255 inside and 0 outside. */
+  /** 8-bit, as the mask is: 1 inside and 0 outside. */
   ofMask(mask: Mask): Mat;
 }
 
@@ -42,11 +42,9 @@ export function rasterOfMat(mat: Mat, channels: Raster['channels']): Raster {
   return { width: mat.cols, height: mat.rows, channels, data: mat.data32F.slice() };
 }
 
-/** Copies an 8-bit matrix out of OpenCV's memory; anything but 0 becomes 1. */
+/** Copies an 8-bit matrix of ones and zeros out of OpenCV's memory. */
 export function maskOfMat(mat: Mat): Mask {
-  const data = mat.data.slice();
-  for (let i = 0; i < data.length; i++) data[i] = data[i] ? 1 : 0;
-  return { width: mat.cols, height: mat.rows, data };
+  return { width: mat.cols, height: mat.rows, data: mat.data.slice() };
 }
 
 function newRaster(cv: OpenCv, { width, height, channels }: Raster): Mat {
@@ -69,8 +67,7 @@ function fillMask(mat: Mat, mask: Mask): Mat {
       `A mask of ${mask.width} × ${mask.height} does not hold ${mask.data.length} values.`,
     );
   }
-  const { data } = mat;
-  for (let i = 0; i < data.length; i++) data[i] = mask.data[i] ? 255 : 0;
+  mat.data.set(mask.data);
   return mat;
 }
 

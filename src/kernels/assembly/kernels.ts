@@ -4,4 +4,5 @@
  * Pointers are bytes. Planes are rows of 32-bit floats without gaps; each may be overrun by three values at its end.
  */
 export { lobePlane, roundLobes, squareLobes } from './lobes';
+export { logarithms } from './logarithms';
 export { blockMeans } from './means';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { lnInPlace } from '../../src/measure/lnInPlace';
+import { lnInPlace } from '../../src/kernels/lnInPlace';
 
 function lnOf(value: number): number {
   // Amid others, so that a place in a longer array is tried too.
