@@ -1,9 +1,9 @@
 import { maskWhere } from '../image/maskWhere';
 import type { Mask } from '../image/raster';
+import { openMask } from '../kernels/openMask';
 import { solidity } from '../measure/solidity';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
-import { openMask } from '../vision/openMask';
 import { TRAY } from './markStones';
 import { type BoxedMask, cutOut } from './regrowStones';
 import { splitTouching } from './splitTouching';
@@ -40,7 +40,7 @@ export function clearGaps(
     const pixel = (i: number) =>
       (box.row + Math.floor(i / box.width)) * area.width + box.column + (i % box.width);
     const inArea = maskWhere(box.width, box.height, (i) => mask.data[i] === 1 && area.data[pixel(i)] === 1);
-    const { labels, components } = labelComponents(cv, openMask(cv, inArea, OPENING_PX));
+    const { labels, components } = labelComponents(cv, openMask(inArea, OPENING_PX));
     const stones = components
       .filter((component) => component.areaPx >= leastPx)
       .map((component) => cutOut(labels, component.label, box.width, component.box))

@@ -1,11 +1,11 @@
 import { maskWhere } from '../image/maskWhere';
 import type { Mask, Raster } from '../image/raster';
+import { openMask } from '../kernels/openMask';
 import type { Circle } from '../measure/circleFit';
 import { grainEdge } from '../measure/edgeRelief';
 import { cheapestMarker } from '../vision/cheapestMarker';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
-import { openMask } from '../vision/openMask';
 import { clearGaps } from './clearGaps';
 import { fillHoles } from './fillHoles';
 import { type LampSide, markStones, STONE } from './markStones';
@@ -65,7 +65,7 @@ export function findStones(
   const labels = cheapestMarker(cost, markers);
   const found = maskWhere(width, height, (i) => labels[i] === STONE);
   const leastPx = Math.max(leastStonePx, LEAST_STONE_SHARE * width * height);
-  const joined = connectedPieces(cv, openMask(cv, fillHoles(cv, found), 2), leastPx);
+  const joined = connectedPieces(cv, openMask(fillHoles(cv, found), 2), leastPx);
   const first = clearGaps(cv, joined, area, leastPx, markers)
     .flatMap(({ box, mask }) => splitTouching(cv, mask).map((part) => ({ box, mask: part })))
     .filter(({ mask }) => countInside(mask) >= leastPx);

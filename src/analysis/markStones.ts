@@ -1,5 +1,6 @@
 import { maskWhere } from '../image/maskWhere';
 import type { Mask, Raster } from '../image/raster';
+import { openMask } from '../kernels/openMask';
 import { ballShadow } from '../measure/ballShadow';
 import type { Circle } from '../measure/circleFit';
 import { edgeRelief, grainEdge } from '../measure/edgeRelief';
@@ -14,7 +15,6 @@ import { distanceToEdge } from '../vision/distanceToEdge';
 import { gaussianBlur } from '../vision/gaussianBlur';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
-import { openMask } from '../vision/openMask';
 import { bareTray } from './bareTray';
 import { fillHoles } from './fillHoles';
 
@@ -83,18 +83,18 @@ export function markStones(
     small.height,
     (i) => seeds.stone.data[i] === 1 && area.data[i] === 1,
   );
-  const stone = keepComponents(cv, openMask(cv, without(standsOut, disc), 1), LEAST_SEED_PX);
+  const stone = keepComponents(cv, openMask(without(standsOut, disc), 1), LEAST_SEED_PX);
   const leastTrayPx = LEAST_TRAY_SHARE * small.width * small.height;
-  const bare = keepComponents(cv, openMask(cv, without(seeds.tray, disc), 4), leastTrayPx);
-  const patterned = openMask(cv, without(textureSeeds(difference, smooth, depth), disc), 3);
+  const bare = keepComponents(cv, openMask(without(seeds.tray, disc), 4), leastTrayPx);
+  const patterned = openMask(without(textureSeeds(difference, smooth, depth), disc), 3);
   const stones = [stone, patterned];
   const trays = [bare];
   if (lampSide) {
     const share = shadowShare(lines, ball, small.width);
     const lit = lampSideSeeds(lines, depth, difference, edges, shadow, share);
     const dark = shadowSeeds(difference, edges, shadow, seeds, lampSide, lines, share);
-    stones.push(keepComponents(cv, openMask(cv, lit.stone, 2), LEAST_LIT_SHARE * small.width * small.height));
-    trays.push(lit.shade, openMask(cv, dark, 1));
+    stones.push(keepComponents(cv, openMask(lit.stone, 2), LEAST_LIT_SHARE * small.width * small.height));
+    trays.push(lit.shade, openMask(dark, 1));
   }
   const shaded = (i: number) => shadow.isRead && isShaded(difference, edges, shadow, i);
   return {
@@ -134,7 +134,7 @@ function stonesWithShadows(cv: OpenCv, smooth: TrayDifference): Mask {
       Math.abs(lightness[i]!) > leastLight || chroma2 > leastChroma ** 2 || edges[i]! > leastEdge;
     data[i] = differs ? 1 : 0;
   }
-  return openMask(cv, fillHoles(cv, { width, height, data }), 4);
+  return openMask(fillHoles(cv, { width, height, data }), 4);
 }
 
 function ballDisc(ball: Circle, { width, height }: Raster): Mask {

@@ -1,10 +1,10 @@
 import { maskWhere } from '../image/maskWhere';
 import type { Box, Mask, Raster } from '../image/raster';
+import { openMask } from '../kernels/openMask';
 import { cheapestMarker } from '../vision/cheapestMarker';
 import { distanceToEdge } from '../vision/distanceToEdge';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
-import { openMask } from '../vision/openMask';
 import { closeByDisc, openByDisc } from './discMorphology';
 import { fillHoles } from './fillHoles';
 import { BALL, STONE } from './markStones';
@@ -99,7 +99,7 @@ function eachPixel({ box, mask }: BoxedMask, width: number, height: number, use:
 }
 
 function largestPiece(cv: OpenCv, whole: BoxedMask): BoxedMask[] {
-  const mask = openMask(cv, fillHoles(cv, whole.mask), SMOOTH_PX);
+  const mask = openMask(fillHoles(cv, whole.mask), SMOOTH_PX);
   const pieces = labelComponents(cv, mask);
   const [largest] = [...pieces.components].sort((a, b) => b.areaPx - a.areaPx);
   if (!largest) return [];

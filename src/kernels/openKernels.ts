@@ -21,6 +21,16 @@ export interface Kernels {
     q2: number,
     to: number,
   ): void;
+  extremesUnderDisc(
+    from: number,
+    width: number,
+    height: number,
+    halfWidths: number,
+    radius: number,
+    isLeast: number,
+    to: number,
+    stride: number,
+  ): void;
   logarithms(values: number, count: number): void;
   blockMeans(
     fine: number,
@@ -72,3 +82,4 @@ export const floatsAt = (at: number, count: number) =>
   new Float32Array(openKernels().memory.buffer, at, count);
 export const doublesAt = (at: number, count: number) =>
   new Float64Array(openKernels().memory.buffer, at, count);
+export const bytesAt = (at: number, count: number) => new Uint8Array(openKernels().memory.buffer, at, count);

@@ -57,7 +57,7 @@ export function trayModel(small: Raster): TrayModel {
   const floor = floorOf(small);
   const samples = sampled(small, floor);
   let tray = commonFrame(samples, small.height / small.width);
-  let surfaces = samples.fields.map((field) => fittedSurface(samples, field, tray));
+  let surfaces = fittedSurfaces(samples, tray);
   let residuals = samples.fields.map((field, k) => residual(samples, field, surfaces[k]!));
   for (let round = 0; round < ROUNDS; round++) {
     const limits = residuals.map((field, k) => {
@@ -65,7 +65,7 @@ export function trayModel(small: Raster): TrayModel {
       return Math.min(widest, Math.max(NARROWEST, 3 * spread(field, tray)));
     });
     tray = tray.map((_, i) => (residuals.every((field, k) => Math.abs(field[i]!) < limits[k]!) ? 1 : 0));
-    surfaces = samples.fields.map((field) => fittedSurface(samples, field, tray));
+    surfaces = fittedSurfaces(samples, tray);
     residuals = samples.fields.map((field, k) => residual(samples, field, surfaces[k]!));
   }
   const [lightnessSd, redSd, blueSd] = residuals.map((field) => spread(field, tray));
@@ -170,13 +170,13 @@ function commonFrame({ x, y, fields }: Samples, aspect: number): Uint8Array {
   return tray;
 }
 
-/** Least-squares surface through the tray's samples. */
-function fittedSurface({ x, y }: Samples, field: Float32Array, tray: Uint8Array): Float64Array {
+/** Least-squares surfaces through the tray's samples, one for each field; what does not hang on the field is summed once. */
+function fittedSurfaces({ x, y, fields }: Samples, tray: Uint8Array): Float64Array[] {
   const normal = new Float64Array(TERMS * TERMS);
-  const right = new Float64Array(TERMS);
+  const rights = fields.map(() => new Float64Array(TERMS));
   const terms = Float64Array.of(1, 0, 0, 0, 0, 0);
   let count = 0;
-  for (let i = 0; i < field.length; i++) {
+  for (let i = 0; i < x.length; i++) {
     if (tray[i] === 0) continue;
     count++;
     terms[1] = x[i]!;
@@ -185,12 +185,16 @@ function fittedSurface({ x, y }: Samples, field: Float32Array, tray: Uint8Array)
     terms[4] = x[i]! * y[i]!;
     terms[5] = y[i]! * y[i]!;
     for (let j = 0; j < TERMS; j++) {
-      right[j]! += terms[j]! * field[i]!;
       for (let k = 0; k <= j; k++) normal[j * TERMS + k]! += terms[j]! * terms[k]!;
+    }
+    for (let k = 0; k < rights.length; k++) {
+      const right = rights[k]!;
+      const value = fields[k]![i]!;
+      for (let j = 0; j < TERMS; j++) right[j]! += terms[j]! * value;
     }
   }
   for (let j = 0; j < TERMS; j++) normal[j * TERMS + j]! += FLATNESS[j]! * count + 1e-9;
-  return solveSymmetric(normal, right) ?? new Float64Array(TERMS);
+  return rights.map((right) => solveSymmetric(normal, right) ?? new Float64Array(TERMS));
 }
 
 function residual({ x, y }: Samples, field: Float32Array, surface: Float64Array): Float32Array {

@@ -37,7 +37,6 @@ export interface OpenCv {
   readonly INTER_LINEAR: number;
   readonly BORDER_REFLECT_101: number;
   readonly MORPH_OPEN: number;
-  readonly MORPH_CLOSE: number;
   readonly MORPH_TOPHAT: number;
   readonly MORPH_BLACKHAT: number;
   readonly MORPH_RECT: number;

@@ -71,7 +71,6 @@ golden = {
     "blackHat5": numbers(cv2.morphologyEx(gray, cv2.MORPH_BLACKHAT, window(5))),
     "topHat3": numbers(cv2.morphologyEx(gray, cv2.MORPH_TOPHAT, window(3))),
     "openMask1": cv2.morphologyEx(mask, cv2.MORPH_OPEN, disc(1)).ravel().tolist(),
-    "closeMask2": cv2.morphologyEx(mask, cv2.MORPH_CLOSE, disc(2)).ravel().tolist(),
     "components": components(),
     "distanceToEdge": numbers(distance),
     "outerOutline": outline(),

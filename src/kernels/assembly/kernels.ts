@@ -1,8 +1,10 @@
 /**
- * Inner loops for WebAssembly, four 32-bit floats at a time; AssemblyScript. `npm run kernels` makes `kernels.wasm` of it.
+ * Inner loops for WebAssembly, four or sixteen values at a time; AssemblyScript. `npm run kernels` makes `kernels.wasm` of it.
  *
- * Pointers are bytes. Planes are rows of 32-bit floats without gaps; each may be overrun by three values at its end.
+ * Pointers are bytes. Planes are rows without gaps, of 32-bit floats where nothing else is said; each may be overrun by
+ * fifteen bytes at its end.
  */
+export { extremesUnderDisc } from './extremes';
 export { lobePlane, roundLobes, squareLobes } from './lobes';
 export { logarithms } from './logarithms';
 export { blockMeans } from './means';
