@@ -12,7 +12,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   optics: [],
   kernels: ['image (types)'],
   measure: ['image', 'kernels', 'optics'],
-  vision: ['image'],
+  vision: ['image', 'kernels'],
   grading: ['optics', 'texts'],
   analysis: ['image', 'kernels', 'optics', 'measure', 'vision', 'texts'],
   identity: ['measure'],

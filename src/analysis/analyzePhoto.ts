@@ -51,7 +51,7 @@ export async function analyzePhoto(
   const { small, reading, own, expected, pieces, stones: shaped } = tray;
   const other = lampMoved && (await laySecondLamp({ photo, tray }, lampMoved, options, cv, watch));
   const second = other && !isFault(other) ? other : null;
-  const seen = readScene(cv, photo, small, pieces, reading?.ball ?? null);
+  const seen = readScene(photo, small, pieces, reading?.ball ?? null);
   const held = holdRig(own, seen, options.rig) ?? { ...UNCHECKED, rig: expected };
   const { rig } = held;
   const ballAt: PixelPoint | null = reading
@@ -69,7 +69,7 @@ export async function analyzePhoto(
     stones.push(await measureStone(scene, begun, i + 1));
   }
   await watch('flaws', 1);
-  const unlike = held.isMoved ? stones.map(() => null) : unlikeStones(cv, { small, tray, rig, scene: seen });
+  const unlike = held.isMoved ? stones.map(() => null) : unlikeStones({ small, tray, rig, scene: seen });
   const warnings = [
     ...held.warnings,
     ...(other && isFault(other) ? [warning(other)] : []),

@@ -1,8 +1,7 @@
 import type { Raster } from '../image/raster';
+import { gaussianBlur } from '../kernels/gaussianBlur';
 import { type TrayDifference, trayDifference } from '../measure/trayDifference';
 import { type TrayModel, trayModel } from '../measure/trayModel';
-import { gaussianBlur } from '../vision/gaussianBlur';
-import type { OpenCv } from '../vision/openCv';
 
 /** A small picture held against its own bare tray. */
 export interface BareTray {
@@ -17,10 +16,10 @@ const SIGMA_PX = 1;
 const known = new WeakMap<Raster, BareTray>();
 
 /** The bare tray of a small picture (RGB in linear light), worked out once for all that ask. */
-export function bareTray(cv: OpenCv, small: Raster): BareTray {
+export function bareTray(small: Raster): BareTray {
   const before = known.get(small);
   if (before) return before;
-  const blurred = gaussianBlur(cv, small, SIGMA_PX);
+  const blurred = gaussianBlur(small, SIGMA_PX);
   const model = trayModel(blurred);
   const tray = { blurred, model, difference: trayDifference(blurred, model) };
   known.set(small, tray);

@@ -1,4 +1,5 @@
 import type { Mask, Raster } from '../image/raster';
+import { gaussianBlur } from '../kernels/gaussianBlur';
 import { domeCosine } from '../measure/domeCosine';
 import { judgeBowl } from '../measure/judgeBowl';
 import { type StoneBowl, stoneBowls } from '../measure/stoneBowls';
@@ -6,7 +7,6 @@ import { type StoneFracture, stoneFractures } from '../measure/stoneFractures';
 import { type Blur, type StoneSurface, stoneSurface } from '../measure/stoneSurface';
 import { areaResize } from '../vision/areaResize';
 import { distanceToEdge } from '../vision/distanceToEdge';
-import { gaussianBlur } from '../vision/gaussianBlur';
 import type { OpenCv } from '../vision/openCv';
 import type { FlawReport } from './report';
 import type { StoneCrop } from './stoneCrop';
@@ -45,7 +45,7 @@ export function classicFlaws(
   lampSide: readonly [number, number],
 ): StoneFlaws {
   const { color, mask, mmPerPx: mm, toCrop } = scaled(cv, crop, mmPerPx * crop.factor);
-  const blur: Blur = (raster, sigmaPx) => gaussianBlur(cv, raster, sigmaPx);
+  const blur: Blur = gaussianBlur;
   const surface = stoneSurface(color, mask, mm, lampSide, blur);
   const depth = distanceToEdge(cv, mask);
   const fractures = stoneFractures(surface, blur, LEAST_CONFIDENCE);

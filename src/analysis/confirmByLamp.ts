@@ -1,4 +1,5 @@
 import type { Mask } from '../image/raster';
+import { gaussianBlur } from '../kernels/gaussianBlur';
 import {
   type AskLamp,
   type Hollow,
@@ -7,8 +8,6 @@ import {
   reliefBetween,
 } from '../measure/reliefBetween';
 import { shrinkMask } from '../measure/shrinkMask';
-import { gaussianBlur } from '../vision/gaussianBlur';
-import type { OpenCv } from '../vision/openCv';
 import { FLAW_CLASSES } from '../vision/openFlawNet';
 import type { FlawPlanes } from './flawPlanes';
 import type { FlawDraft } from './stoneFlaws';
@@ -51,16 +50,11 @@ const LEAST_STRONG = 0.15;
  *
  * @returns A function that drops marks of pattern, confirms those of relief, and adds hollows that color hid.
  */
-export function confirmByLamp(
-  cv: OpenCv,
-  planes: FlawPlanes,
-  shares: Float32Array,
-  { difference, way }: UnderBoth,
-) {
+export function confirmByLamp(planes: FlawPlanes, shares: Float32Array, { difference, way }: UnderBoth) {
   const { mask, mmPerPlace } = planes;
   const inner = shrinkMask(mask, RIM_PLACES);
   const ask = reliefBetween(difference, inner, way);
-  const hollows = hollowsBetween(difference, inner, way, mmPerPlace, (r, s) => gaussianBlur(cv, r, s), LEAST);
+  const hollows = hollowsBetween(difference, inner, way, mmPerPlace, gaussianBlur, LEAST);
   return (drafts: readonly FlawDraft[], cosine: (place: number) => number): FlawDraft[] => {
     const lines = drafts
       .filter(({ kind }) => kind === 'fracture')

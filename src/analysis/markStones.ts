@@ -1,5 +1,6 @@
 import { maskWhere } from '../image/maskWhere';
 import type { Mask, Raster } from '../image/raster';
+import { gaussianBlur } from '../kernels/gaussianBlur';
 import { openMask } from '../kernels/openMask';
 import { ballShadow } from '../measure/ballShadow';
 import type { Circle } from '../measure/circleFit';
@@ -12,7 +13,6 @@ import { stoneSeeds } from '../measure/stoneSeeds';
 import { textureSeeds } from '../measure/textureSeeds';
 import { type TrayDifference, trayDifference } from '../measure/trayDifference';
 import { distanceToEdge } from '../vision/distanceToEdge';
-import { gaussianBlur } from '../vision/gaussianBlur';
 import { labelComponents } from '../vision/labelComponents';
 import type { OpenCv } from '../vision/openCv';
 import { bareTray } from './bareTray';
@@ -67,8 +67,8 @@ export function markStones(
   ball: Circle | null,
   lampSide: LampSide | null,
 ): MarkedPicture {
-  const { model: tray, difference } = bareTray(cv, small);
-  const soft = gaussianBlur(cv, small, EDGE_SIGMA_PX);
+  const { model: tray, difference } = bareTray(small);
+  const soft = gaussianBlur(small, EDGE_SIGMA_PX);
   const smooth = trayDifference(soft, tray);
   const area = stonesWithShadows(cv, smooth);
   const depth = distanceToEdge(cv, area);

@@ -8,7 +8,6 @@ import type { Circle } from '../measure/circleFit';
 import { shadowCast } from '../measure/shadowCast';
 import { sharpestEdge } from '../measure/sharpestEdge';
 import { trayLight } from '../measure/trayLight';
-import type { OpenCv } from '../vision/openCv';
 import { type BareTray, bareTray } from './bareTray';
 import type { StonePiece } from './findStones';
 import type { BallReport, PixelPoint, RigScene } from './report';
@@ -21,20 +20,18 @@ const EDGE_STONES = 4;
 /**
  * Reads what a photo tells of lamp and camera beside its ball: tray, shadows, focus and size.
  *
- * @param cv - OpenCV.
  * @param photo - The photo in full size.
  * @param small - The same, reduced.
  * @param pieces - Its stones in the small picture.
  * @param ball - The reference ball in photo pixels, or null.
  */
 export function readScene(
-  cv: OpenCv,
   photo: Photo,
   small: ShrunkPhoto,
   pieces: readonly StonePiece[],
   ball: BallReport | null,
 ): RigScene {
-  const bare = bareTray(cv, small.raster);
+  const bare = bareTray(small.raster);
   const { shadow, roomShare } = readShadow(bare, small.factor, pieces, ball);
   return {
     widthPx: photo.widthPx,

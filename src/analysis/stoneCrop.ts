@@ -40,7 +40,12 @@ export function stoneCrop(
   const factor = Math.max(1, Math.floor(1 / mmPerPx / enoughPxPerMm));
   const box = boxOfPlaces(outline, MARGIN_PX, photo);
   const stone = cropReduced(photo, box, factor);
-  for (let i = 0; i < stone.data.length; i++) stone.data[i]! /= lampColor[i % 3]!;
+  const [red, green, blue] = lampColor;
+  for (let i = 0; i < stone.data.length; i += 3) {
+    stone.data[i]! /= red;
+    stone.data[i + 1]! /= green;
+    stone.data[i + 2]! /= blue;
+  }
   const inCrop = outline.map(
     ([row, column]): PixelPoint => [
       (row - box.row + 0.5) / factor - 0.5,

@@ -75,7 +75,7 @@ export async function stoneFlaws({ cv, flawNet }: Engines, scene: FlawScene): Pr
   });
   if (!second) return withScratches(readFlaws(planes, shares, depth, lampXy, null));
   const joint = await jointShares(cv, flawNet, planes, shares, outline, second);
-  const confirm = confirmByLamp(cv, planes, joint, stoneUnderBoth(cv, photo, planes, lampXy, second));
+  const confirm = confirmByLamp(planes, joint, stoneUnderBoth(photo, planes, lampXy, second));
   return withScratches(readFlaws(planes, joint, depth, lampXy, confirm));
 }
 

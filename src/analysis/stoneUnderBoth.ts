@@ -3,13 +3,11 @@ import { cropLinear } from '../image/cropLinear';
 import { luminance } from '../image/luminance';
 import type { Photo } from '../image/photo';
 import type { Box, Raster } from '../image/raster';
+import { gaussianBlur } from '../kernels/gaussianBlur';
 import type { LightSlopes } from '../measure/lightSlopes';
 import { pictureShift } from '../measure/pictureShift';
 import { samplePixel } from '../measure/samplePixel';
-import type { Blur } from '../measure/stoneSurface';
 import { withoutGlints } from '../measure/withoutGlints';
-import { gaussianBlur } from '../vision/gaussianBlur';
-import type { OpenCv } from '../vision/openCv';
 import type { FlawPlanes } from './flawPlanes';
 import type { PixelPoint } from './report';
 import type { SecondLamp } from './secondLamp';
@@ -42,7 +40,6 @@ export interface UnderBoth {
  * @param second - The second photo, laid onto the first.
  */
 export function stoneUnderBoth(
-  cv: OpenCv,
   photo: Photo,
   planes: FlawPlanes,
   lampXy: readonly [number, number],
@@ -60,8 +57,8 @@ export function stoneUnderBoth(
     return value - samplePixel(rough, row, column);
   });
   const way = [lampXy[0] - second.lampXy[0], lampXy[1] - second.lampXy[1]] as const;
-  const blur: Blur = (raster, sigmaPx) => gaussianBlur(cv, raster, sigmaPx);
-  return { difference: withoutGlints({ ...own, data }, planes.mask, planes.mmPerPlace, blur), way };
+
+  return { difference: withoutGlints({ ...own, data }, planes.mask, planes.mmPerPlace, gaussianBlur), way };
 }
 
 /** Logarithms of a photo's light over the stone's median at the network's places; NaN where it is clipped or beyond the photo. */

@@ -2,7 +2,6 @@ import type { ShrunkPhoto } from '../image/shrinkPhoto';
 import { whiteFacing } from '../measure/bodyReflectance';
 import { outlineForm } from '../measure/outlineForm';
 import { shadowBeside, thicknessOf } from '../measure/shadowBeside';
-import type { OpenCv } from '../vision/openCv';
 import { bareTray } from './bareTray';
 import { lampSide, type Tray } from './locateTray';
 import { ballInSmall, takenBy } from './readScene';
@@ -48,9 +47,9 @@ export interface DoubtedPhoto {
  *
  * @returns One entry for each of the tray's stones, in their order; null where nothing speaks against it.
  */
-export function unlikeStones(cv: OpenCv, photo: DoubtedPhoto): (Unlike | null)[] {
+export function unlikeStones(photo: DoubtedPhoto): (Unlike | null)[] {
   const { stones, reading } = photo.tray;
-  const thickness = thicknesses(cv, photo);
+  const thickness = thicknesses(photo);
   const isOff = stones.map(({ shape }, i) => {
     const ratio = (thickness?.[i] ?? shape.widthPx) / shape.widthPx;
     return ratio < THICKNESS.from || ratio > THICKNESS.to;
@@ -66,12 +65,12 @@ export function unlikeStones(cv: OpenCv, photo: DoubtedPhoto): (Unlike | null)[]
 }
 
 /** Thickness of each thing in photo pixels, null where its shadow's end is hidden; null when shadows tell nothing here. */
-function thicknesses(cv: OpenCv, { small, tray, rig, scene }: DoubtedPhoto): (number | null)[] | null {
+function thicknesses({ small, tray, rig, scene }: DoubtedPhoto): (number | null)[] | null {
   const share = scene.roomShare ?? rig.scene?.roomShare;
   const [x, y, z] = rig.light.direction;
   const tangent = Math.hypot(x, y) / z;
   if (share === undefined || !(tangent > 0.1)) return null;
-  const { width, height, lightness } = bareTray(cv, small.raster).difference;
+  const { width, height, lightness } = bareTray(small.raster).difference;
   const depth = Math.log(share);
   const darkness = { width, height, channels: 1 as const, data: lightness.map((ln) => ln / depth) };
   const ball = tray.reading && ballInSmall(tray.reading.ball, small.factor);

@@ -59,7 +59,8 @@ export function cropLuminance(photo: Photo, box: Box): Raster {
   return { width, height, channels: 1, data };
 }
 
-function refuseOutside(photo: Photo, { row, column, width, height }: Box): void {
+/** @throws RangeError when the box reaches outside the photo. */
+export function refuseOutside(photo: Photo, { row, column, width, height }: Box): void {
   if (row < 0 || column < 0 || row + height > photo.heightPx || column + width > photo.widthPx) {
     throw new RangeError('The crop reaches outside the photo.');
   }

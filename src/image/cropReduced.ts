@@ -1,4 +1,5 @@
-import { cropLinear } from './cropLinear';
+import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
+import { cropLinear, refuseOutside } from './cropLinear';
 import type { Photo } from './photo';
 import type { Box, Raster } from './raster';
 
@@ -11,10 +12,37 @@ import type { Box, Raster } from './raster';
  * @returns RGB raster; its pixel (r, c) is the mean of the block that starts at (r, c) · factor in the box.
  */
 export function cropReduced(photo: Photo, box: Box, factor: number): Raster {
-  const crop = cropLinear(photo, box);
-  if (factor === 1) return crop;
+  if (factor === 1) return cropLinear(photo, box);
+  if (photo.merging) return reduced(cropLinear(photo, box), factor);
+  refuseOutside(photo, box);
   const width = Math.floor(box.width / factor);
   const height = Math.floor(box.height / factor);
+  const data = new Float32Array(3 * width * height);
+  const { rgba } = photo;
+  const shares = Float64Array.from(SRGB_8BIT_TO_LINEAR, (value) => value / (factor * factor));
+  for (let y = 0; y < height * factor; y++) {
+    let to = 3 * width * Math.floor(y / factor);
+    let from = 4 * (photo.widthPx * (box.row + y) + box.column);
+    for (let column = 0; column < width; column++, to += 3) {
+      let red = 0;
+      let green = 0;
+      let blue = 0;
+      for (let i = 0; i < factor; i++, from += 4) {
+        red += shares[rgba[from]!]!;
+        green += shares[rgba[from + 1]!]!;
+        blue += shares[rgba[from + 2]!]!;
+      }
+      data[to]! += red;
+      data[to + 1]! += green;
+      data[to + 2]! += blue;
+    }
+  }
+  return { width, height, channels: 3, data };
+}
+
+function reduced(crop: Raster, factor: number): Raster {
+  const width = Math.floor(crop.width / factor);
+  const height = Math.floor(crop.height / factor);
   const data = new Float32Array(3 * width * height);
   const share = 1 / (factor * factor);
   for (let y = 0; y < height * factor; y++) {

@@ -1,4 +1,4 @@
-import { SRGB_8BIT_TO_LINEAR } from '../optics/srgbTransfer';
+import { cropReduced } from './cropReduced';
 import { mergeShots } from './mergeShots';
 import type { Merging, Photo } from './photo';
 import type { Raster } from './raster';
@@ -20,30 +20,9 @@ export interface ShrunkPhoto {
  */
 export function shrinkPhoto(photo: Photo, longestSidePx: number): ShrunkPhoto {
   const factor = Math.max(1, Math.ceil(Math.max(photo.widthPx, photo.heightPx) / longestSidePx));
-  const width = Math.floor(photo.widthPx / factor);
-  const height = Math.floor(photo.heightPx / factor);
   if (photo.merging) return { raster: shrinkMerged(photo, photo.merging, factor), factor };
-  const data = new Float32Array(3 * width * height);
-  const { rgba } = photo;
-  const linear = Float64Array.from(SRGB_8BIT_TO_LINEAR, (value) => value / (factor * factor));
-  for (let y = 0; y < height * factor; y++) {
-    let to = 3 * width * Math.floor(y / factor);
-    let from = 4 * photo.widthPx * y;
-    for (let column = 0; column < width; column++, to += 3) {
-      let red = 0;
-      let green = 0;
-      let blue = 0;
-      for (let i = 0; i < factor; i++, from += 4) {
-        red += linear[rgba[from]!]!;
-        green += linear[rgba[from + 1]!]!;
-        blue += linear[rgba[from + 2]!]!;
-      }
-      data[to]! += red;
-      data[to + 1]! += green;
-      data[to + 2]! += blue;
-    }
-  }
-  return { raster: { width, height, channels: 3, data }, factor };
+  const whole = { row: 0, column: 0, width: photo.widthPx, height: photo.heightPx };
+  return { raster: cropReduced(photo, whole, factor), factor };
 }
 
 /** The same for merged shots, one row of blocks at a time: the whole photo as floats would not fit a phone. */

@@ -31,6 +31,15 @@ export interface Kernels {
     to: number,
     stride: number,
   ): void;
+  convolvePlane(
+    from: number,
+    width: number,
+    height: number,
+    weights: number,
+    length: number,
+    line: number,
+    to: number,
+  ): void;
   logarithms(values: number, count: number): void;
   blockMeans(
     fine: number,

@@ -1,6 +1,6 @@
 import type { Raster } from '../image/raster';
+import { gaussianBlur } from '../kernels/gaussianBlur';
 import { areaResize } from './areaResize';
-import { gaussianBlur } from './gaussianBlur';
 import { linearResize } from './linearResize';
 import type { OpenCv } from './openCvShape';
 
@@ -16,10 +16,10 @@ const ENOUGH = 5;
 export function wideBlur(cv: OpenCv, raster: Raster, sigmaPx: number): Raster {
   const { width, height } = raster;
   const factor = Math.floor(sigmaPx / ENOUGH);
-  if (factor < 2 || Math.min(width, height) < 2 * factor) return gaussianBlur(cv, raster, sigmaPx);
+  if (factor < 2 || Math.min(width, height) < 2 * factor) return gaussianBlur(raster, sigmaPx);
   const small = areaResize(cv, raster, Math.round(width / factor), Math.round(height / factor));
   // Means of blocks and straight lines between them blur as well: variances (f² − 1) / 12 and f² / 6.
   const own = (3 * factor * factor - 1) / 12;
-  const blurred = gaussianBlur(cv, small, Math.sqrt(sigmaPx * sigmaPx - own) / factor);
+  const blurred = gaussianBlur(small, Math.sqrt(sigmaPx * sigmaPx - own) / factor);
   return linearResize(cv, blurred, width, height);
 }

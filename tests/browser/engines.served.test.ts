@@ -17,8 +17,8 @@ it('runs both engines in a built page without eval, from its own files, isolated
   await close();
   await served.close();
 
-  const { blurred, features, isIsolated }: EnginesAnswer = JSON.parse(text);
-  expect(largestDifference(blurred, golden.gaussianBlur['gray1.3'])).toBeLessThan(golden.tolerance);
+  const { resized, features, isIsolated }: EnginesAnswer = JSON.parse(text);
+  expect(largestDifference(resized, golden.areaResize.gray7x5)).toBeLessThan(golden.tolerance);
   expect(largestDifference(features, convolution.features)).toBeLessThan(convolution.tolerance);
   expect(isIsolated).toBe(true);
   expect(inPage).toContain("script-src 'self' 'wasm-unsafe-eval';");

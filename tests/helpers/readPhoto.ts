@@ -29,7 +29,7 @@ export function readPhoto(cv: OpenCv, photo: Photo): ReadPhoto {
   const side = [x / Math.hypot(x, y), y / Math.hypot(x, y)] as const;
   const pieces = findStones(cv, small.raster, circle, side, LEAST_STONE_PX);
   return {
-    rig: { ...rigOf(reading, BALL_MM), scene: readScene(cv, photo, small, pieces, ball) },
-    sceneIn: (altered) => readScene(cv, altered, shrinkPhoto(altered, 900), pieces, null),
+    rig: { ...rigOf(reading, BALL_MM), scene: readScene(photo, small, pieces, ball) },
+    sceneIn: (altered) => readScene(altered, shrinkPhoto(altered, 900), pieces, null),
   };
 }

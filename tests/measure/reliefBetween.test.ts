@@ -1,12 +1,10 @@
 import { expect, it } from 'vitest';
 import type { Raster } from '../../src/image/raster';
+import { gaussianBlur } from '../../src/kernels/gaussianBlur';
 import { hollowsBetween, reliefBetween } from '../../src/measure/reliefBetween';
-import { gaussianBlur } from '../../src/vision/gaussianBlur';
-import { openOpenCv } from '../../src/vision/openCv';
 import { normalNoise } from '../helpers/normalNoise';
 
-const cv = await openOpenCv();
-const blur = (raster: Raster, sigmaPx: number) => gaussianBlur(cv, raster, sigmaPx);
+const blur = gaussianBlur;
 const SIDE = 60;
 const MASK = { width: SIDE, height: SIDE, data: new Uint8Array(SIDE * SIDE).fill(1) };
 /** Lamps on the right and on the left: the second lamp went from right to left. */

@@ -7,4 +7,4 @@
 export { extremesUnderDisc } from './extremes';
 export { lobePlane, roundLobes, squareLobes } from './lobes';
 export { logarithms } from './logarithms';
-export { blockMeans } from './means';
+export { blockMeans, convolvePlane } from './means';

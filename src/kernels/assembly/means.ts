@@ -26,7 +26,7 @@ export function blockMeans(
   const phase = (<usize>(width + (2 * reach) / q + 8)) << 2;
   const phases = line + lineBytes;
   for (let y = 0; y < height; y++) {
-    meansDown(fine, columns, rows, y * q - reach, kernel, length, inner);
+    meansDown(fine, columns, rows, y * q - reach, kernel, length, false, inner);
     repeatEnds(inner, columns, reach);
     if (q > 1) dealOut(line, columns + 2 * reach, q, phases, phase);
     const from = q > 1 ? phases : line;
@@ -46,6 +46,52 @@ export function blockMeans(
   }
 }
 
+/**
+ * Convolves a plane; beyond the border it is mirrored about its outermost values.
+ *
+ * @param weights - `length` of them, an odd number, down and across.
+ * @param line - Room for a row of `width + length` values.
+ * @param into - Another plane.
+ */
+export function convolvePlane(
+  from: usize,
+  width: i32,
+  height: i32,
+  weights: usize,
+  length: i32,
+  line: usize,
+  into: usize,
+): void {
+  const reach = length >> 1;
+  const inner = line + ((<usize>reach) << 2);
+  for (let y = 0; y < height; y++) {
+    meansDown(from, width, height, y - reach, weights, length, true, inner);
+    for (let k = 1; k <= reach + 4; k++) {
+      if (k <= reach)
+        store<f32>(inner - ((<usize>k) << 2), load<f32>(inner + ((<usize>mirrored(-k, width)) << 2)));
+      const beyond = width - 1 + k;
+      store<f32>(inner + ((<usize>beyond) << 2), load<f32>(inner + ((<usize>mirrored(beyond, width)) << 2)));
+    }
+    const to = into + ((<usize>(y * width)) << 2);
+    for (let x = 0; x < width; x += 4) {
+      let sum = splat(0);
+      const step = line + ((<usize>x) << 2);
+      for (let j = 0; j < length; j++) {
+        const at = (<usize>j) << 2;
+        sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(weights + at), v128.load(step + at)));
+      }
+      v128.store(to + ((<usize>x) << 2), sum);
+    }
+  }
+}
+
+/** The place that stands for one beyond the border: −1 is 1, and `count` is `count − 2`. */
+function mirrored(place: i32, count: i32): i32 {
+  if (count === 1) return 0;
+  while (place < 0 || place >= count) place = place < 0 ? -place : 2 * count - 2 - place;
+  return place;
+}
+
 /** Weighted sums of `length` rows from `first` on, which may lie outside. */
 function meansDown(
   fine: usize,
@@ -54,13 +100,15 @@ function meansDown(
   first: i32,
   kernel: usize,
   length: i32,
+  isMirrored: bool,
   into: usize,
 ): void {
   for (let x = 0; x < columns; x += 4) {
     let sum = splat(0);
     const column = fine + ((<usize>x) << 2);
     for (let j = 0; j < length; j++) {
-      const row = min(rows - 1, max(0, first + j));
+      const place = first + j;
+      const row = isMirrored ? mirrored(place, rows) : min(rows - 1, max(0, place));
       const value = v128.load(column + ((<usize>(row * columns)) << 2));
       sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(kernel + ((<usize>j) << 2)), value));
     }

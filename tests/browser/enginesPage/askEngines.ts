@@ -1,5 +1,5 @@
 export interface EnginesAnswer {
-  readonly blurred: number[];
+  readonly resized: number[];
   readonly features: number[];
   readonly isIsolated: boolean;
 }

@@ -1,5 +1,5 @@
 import { Tensor } from 'onnxruntime-web/wasm';
-import { gaussianBlur } from '../../../src/vision/gaussianBlur';
+import { areaResize } from '../../../src/vision/areaResize';
 import { openOpenCv } from '../../../src/vision/openCv';
 import { openOnnx } from '../../../src/vision/openOnnx';
 import convolution from '../../golden/convolution.json';
@@ -8,13 +8,13 @@ import { GRAY } from '../../helpers/openCvGolden';
 import type { EnginesAnswer } from './askEngines';
 
 async function run(): Promise<EnginesAnswer> {
-  const blurred = gaussianBlur(await openOpenCv(), GRAY, 1.3).data;
+  const resized = areaResize(await openOpenCv(), GRAY, 7, 5).data;
   const session = await openOnnx(modelUrl);
   const picture = new Tensor('float32', Float32Array.from(convolution.picture), convolution.shape);
   const { features } = await session.run({ picture });
   if (!features) throw new Error('The network gave no features.');
   return {
-    blurred: [...blurred],
+    resized: [...resized],
     features: [...(features.data as Float32Array)],
     isIsolated: globalThis.crossOriginIsolated,
   };
