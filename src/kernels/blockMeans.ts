@@ -28,8 +28,8 @@ export function blockMeans(
 
 /** Bytes that `meansAt` needs. */
 export function roomForMeans({ width, height, q }: Blocks, length: number): number {
-  const line = width * q + length + OVERRUN;
-  return 8 * width * height + 4 * length + 8 * (line + q * OVERRUN) + 3 * OVERRUN;
+  const line = 4 * (width * q + length + 24);
+  return 8 * width * height + OVERRUN + 4 * length + (q + 1) * line;
 }
 
 /** Means of samples that lie in the kernels' memory. */

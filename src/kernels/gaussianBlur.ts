@@ -1,5 +1,5 @@
 import type { Raster } from '../image/raster';
-import { floatsAt, OVERRUN, openKernels, placesFor } from './openKernels';
+import { floatsAt, openKernels, placesFor } from './openKernels';
 
 /**
  * Gaussian blur; beyond the border the picture is mirrored about its outermost pixels.
@@ -14,7 +14,7 @@ export function gaussianBlur(raster: Raster, sigmaPx: number): Raster {
   const { width, height, channels } = raster;
   const weights = weightsOf(sigmaPx);
   const plane = 4 * width * height;
-  const line = 4 * (width + weights.length) + OVERRUN;
+  const line = 4 * (width + weights.length + 24);
   const places = placesFor(4 * weights.length, plane, line, plane);
   const [ofWeights, from, ofLine, to] = places as [number, number, number, number];
   floatsAt(ofWeights, weights.length).set(weights);

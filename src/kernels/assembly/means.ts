@@ -5,7 +5,7 @@ import { splat } from './lanes';
  *
  * @param fine - `width * q` columns and `height * q` rows.
  * @param kernel - `length` weights, down and across, the middle ones of the block itself; the same from both ends.
- * @param line - Room for `q` rows of `width + length` values.
+ * @param line - Room for `q + 1` rows of the length of `fine`'s, each with `length + 24` more.
  * @param into - `width * height` 64-bit floats.
  */
 export function blockMeans(
@@ -21,7 +21,7 @@ export function blockMeans(
   const columns = width * q;
   const rows = height * q;
   const reach = (length - q) >> 1;
-  const lineBytes = (<usize>(columns + 2 * reach + 8)) << 2;
+  const lineBytes = (<usize>(columns + 2 * reach + 24)) << 2;
   const inner = line + ((<usize>reach) << 2);
   const phase = (<usize>(width + (2 * reach) / q + 8)) << 2;
   const phases = line + lineBytes;
@@ -50,7 +50,7 @@ export function blockMeans(
  * Convolves a plane; beyond the border it is mirrored about its outermost values.
  *
  * @param weights - `length` of them, an odd number, down and across.
- * @param line - Room for a row of `width + length` values.
+ * @param line - Room for a row of `width + length + 24` values.
  * @param into - Another plane.
  */
 export function convolvePlane(
@@ -73,14 +73,24 @@ export function convolvePlane(
       store<f32>(inner + ((<usize>beyond) << 2), load<f32>(inner + ((<usize>mirrored(beyond, width)) << 2)));
     }
     const to = into + ((<usize>(y * width)) << 2);
-    for (let x = 0; x < width; x += 4) {
-      let sum = splat(0);
+    for (let x = 0; x < width; x += 16) {
       const step = line + ((<usize>x) << 2);
-      for (let j = 0; j < length; j++) {
-        const at = (<usize>j) << 2;
-        sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(weights + at), v128.load(step + at)));
+      let a = splat(0);
+      let b = splat(0);
+      let c = splat(0);
+      let d = splat(0);
+      for (let j: usize = 0; j < (<usize>length) << 2; j += 4) {
+        const weight = v128.load32_splat(weights + j);
+        a = f32x4.add(a, f32x4.mul(weight, v128.load(step + j)));
+        b = f32x4.add(b, f32x4.mul(weight, v128.load(step + j, 16)));
+        c = f32x4.add(c, f32x4.mul(weight, v128.load(step + j, 32)));
+        d = f32x4.add(d, f32x4.mul(weight, v128.load(step + j, 48)));
       }
-      v128.store(to + ((<usize>x) << 2), sum);
+      const at = to + ((<usize>x) << 2);
+      v128.store(at, a);
+      v128.store(at, b, 16);
+      v128.store(at, c, 32);
+      v128.store(at, d, 48);
     }
   }
 }
@@ -103,16 +113,27 @@ function meansDown(
   isMirrored: bool,
   into: usize,
 ): void {
-  for (let x = 0; x < columns; x += 4) {
-    let sum = splat(0);
+  for (let x = 0; x < columns; x += 16) {
+    let a = splat(0);
+    let b = splat(0);
+    let c = splat(0);
+    let d = splat(0);
     const column = fine + ((<usize>x) << 2);
     for (let j = 0; j < length; j++) {
       const place = first + j;
       const row = isMirrored ? mirrored(place, rows) : min(rows - 1, max(0, place));
-      const value = v128.load(column + ((<usize>(row * columns)) << 2));
-      sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(kernel + ((<usize>j) << 2)), value));
+      const weight = v128.load32_splat(kernel + ((<usize>j) << 2));
+      const at = column + ((<usize>(row * columns)) << 2);
+      a = f32x4.add(a, f32x4.mul(weight, v128.load(at)));
+      b = f32x4.add(b, f32x4.mul(weight, v128.load(at, 16)));
+      c = f32x4.add(c, f32x4.mul(weight, v128.load(at, 32)));
+      d = f32x4.add(d, f32x4.mul(weight, v128.load(at, 48)));
     }
-    v128.store(into + ((<usize>x) << 2), sum);
+    const to = into + ((<usize>x) << 2);
+    v128.store(to, a);
+    v128.store(to, b, 16);
+    v128.store(to, c, 32);
+    v128.store(to, d, 48);
   }
 }
 
