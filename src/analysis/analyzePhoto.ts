@@ -49,6 +49,8 @@ export async function analyzePhoto(
   const { cv } = engines;
   const tray = await locateTray(photo, options, cv, watch);
   const { small, reading, own, expected, pieces, stones: shaped } = tray;
+  const { widthPx, heightPx } = photo;
+  await watch('stones', 1, { widthPx, heightPx, outlines: shaped.map(({ shape }) => shape.outline) });
   const other = lampMoved && (await laySecondLamp({ photo, tray }, lampMoved, options, cv, watch));
   const second = other && !isFault(other) ? other : null;
   const seen = readScene(photo, small, pieces, reading?.ball ?? null);
@@ -61,8 +63,7 @@ export async function analyzePhoto(
   const light = reading && ballChecks(photo, reading);
   const secondLights = (light?.secondLights ?? []).map(({ direction }) => direction);
   const scene: Scene = { photo, held, rig, engines, ballAt, lampShare, secondLights, second };
-  const { widthPx, heightPx } = photo;
-  await watch('highlights', 0, { widthPx, heightPx, outlines: shaped.map(({ shape }) => shape.outline) });
+  await watch('highlights', 0);
   const stones: StoneReport[] = [];
   for (const [i, begun] of begunAhead(scene, shaped)) {
     await watch('highlights', i / shaped.length);

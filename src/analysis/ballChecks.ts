@@ -30,6 +30,7 @@ const LEAST_EVENNESS = 0.7;
 const MOST_SKEWNESS = 0.15;
 /** A mark is at least this large, share of the ball's radius. */
 const MARK_SHARE = 0.16;
+const NOTHING: BallChecks = { warnings: [], secondLights: [], lampAt: null, room: 0 };
 
 /**
  * Looks at the ball for sources of light beside the lamp, and for a lamp of which it mirrors only part.
@@ -38,10 +39,12 @@ const MARK_SHARE = 0.16;
  * @param reading - The ball in it and the lamp.
  */
 export function ballChecks(photo: Photo, { ball, lamp }: BallReading): BallChecks {
-  if (ball.radiusPx < LEAST_RADIUS_PX) return { warnings: [], secondLights: [], lampAt: null, room: 0 };
+  if (ball.radiusPx < LEAST_RADIUS_PX) return NOTHING;
   const box = boxAround(ball, CROP_RADII * ball.radiusPx, { width: photo.widthPx, height: photo.heightPx });
   const crop = cropLinear(photo, box);
   const inCrop = { ...ball, row: ball.row - box.row, column: ball.column - box.column };
+  const face = ballFace(crop, inCrop);
+  if (!face) return NOTHING;
   const view = viewDirection(photo, ball.row, ball.column);
   const inPhoto = <T extends { readonly row: number; readonly column: number }>(place: T): T => ({
     ...place,
@@ -53,15 +56,15 @@ export function ballChecks(photo: Photo, { ball, lamp }: BallReading): BallCheck
     column,
     radiusPx: Math.max(1.3 * radiusPx, MARK_SHARE * ball.radiusPx),
   });
-  const shape = lampRoundness(crop, inCrop, view, lamp.blurPx);
+  const shape = lampRoundness(face, inCrop, view, lamp.blurPx);
   const lampAt = shape && marked(inPhoto(shape));
-  const others = secondLights(crop, inCrop, lamp, view).map(inPhoto);
+  const others = secondLights(face, inCrop, lamp, view).map(inPhoto);
   const warnings: Warning[] = [];
   if (others.length > 0) warnings.push(warningAt('second-light', { marks: others.map(marked) }));
   if (shape && lampAt && !isWhole(shape)) {
     warnings.push(warningAt('lamp-partly', { marks: [lampAt] }));
   }
-  const room = (ballFace(crop, inCrop)?.room(0) ?? 0) / fresnelReflectance(BALL_INDEX, 1);
+  const room = face.room(0) / fresnelReflectance(BALL_INDEX, 1);
   return { warnings, secondLights: others, lampAt, room };
 }
 

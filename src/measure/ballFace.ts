@@ -32,17 +32,19 @@ const RINGS = 20;
 export function ballFace(crop: Raster, ball: Circle): BallFace | null {
   const light = luminance(crop);
   const { width, height } = light;
-  const shareAt = (i: number) =>
-    Math.hypot(Math.floor(i / width) - ball.row, (i % width) - ball.column) / ball.radiusPx;
+  const shares = new Float32Array(light.data.length);
   const rings: number[][] = Array.from({ length: RINGS }, () => []);
-  for (let i = 0; i < light.data.length; i++) {
-    const share = shareAt(i);
-    if (share < FACE_SHARE) rings[Math.floor((share / FACE_SHARE) * RINGS)]!.push(light.data[i]!);
+  for (let row = 0, i = 0; row < height; row++) {
+    for (let column = 0; column < width; column++, i++) {
+      const share = Math.hypot(row - ball.row, column - ball.column) / ball.radiusPx;
+      shares[i] = share;
+      if (share < FACE_SHARE) rings[Math.floor((share / FACE_SHARE) * RINGS)]!.push(light.data[i]!);
+    }
   }
   if (rings.reduce((sum, ring) => sum + ring.length, 0) < 60) return null;
   const room = ringProfile(rings);
-  const excess = Float32Array.from(light.data, (value, i) => {
-    const share = shareAt(i);
+  const excess = light.data.map((value, i) => {
+    const share = shares[i]!;
     return share < FACE_SHARE ? value - room(share) : Number.NaN;
   });
   return { width, height, excess, room, ...brightestOf(excess, width) };

@@ -1,6 +1,5 @@
-import type { Raster } from '../image/raster';
 import { cross, dot, normalize, type Vector } from '../optics/vector';
-import { type BallFace, ballFace } from './ballFace';
+import type { BallFace } from './ballFace';
 import { ballNormal } from './ballNormal';
 import { type BrightPatch, brightPatches } from './brightPatches';
 import type { Circle } from './circleFit';
@@ -29,7 +28,7 @@ const WINDOW = { radii: 1.5, px: 1.5 };
  * Across the plane of incidence the mirrored lamp is 1 / cos θ as wide as along it. A disc's and a square's
  * second moments are the same in every direction, and their third moments vanish.
  *
- * @param crop - RGB raster around the ball in linear light.
+ * @param face - What the ball mirrors.
  * @param ball - The ball's circle in the crop.
  * @param view - Unit vector from the ball to the camera.
  * @param blurPx - Standard deviation of the camera's point spread.
@@ -37,13 +36,11 @@ const WINDOW = { radii: 1.5, px: 1.5 };
  * @see Walter et al. 2007, eq. 14, the Jacobian of the half-vector.
  */
 export function lampRoundness(
-  crop: Raster,
+  face: BallFace,
   ball: Circle,
   view: Vector,
   blurPx: number,
 ): LampRoundness | null {
-  const face = ballFace(crop, ball);
-  if (!face) return null;
   const at = face.brightest.row * face.width + face.brightest.column;
   const patch = brightPatches(face.excess, face.width, () => LEVEL.found * face.peak).find(({ pixels }) =>
     pixels.includes(at),

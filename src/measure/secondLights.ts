@@ -1,7 +1,6 @@
-import type { Raster } from '../image/raster';
 import { fresnelReflectance } from '../optics/fresnelReflectance';
 import { combine, dot, normalize, type Vector } from '../optics/vector';
-import { type BallFace, ballFace } from './ballFace';
+import type { BallFace } from './ballFace';
 import { BALL_INDEX, type BallLamp } from './ballLamp';
 import { ballNormal } from './ballNormal';
 import { type BrightPatch, brightPatches } from './brightPatches';
@@ -37,20 +36,18 @@ const LEAST_RADIUS_SHARE = 0.022;
  * Everything above the tray is mirrored inside 0.7 radii. What only scatters the lamp's light is no brighter
  * than a white sheet, L·sin²(δ/2) for a lamp of radiance L and angular diameter δ, plus the room.
  *
- * @param crop - RGB raster around the ball in linear light.
+ * @param face - What the ball mirrors.
  * @param ball - The ball's circle in the crop.
  * @param lamp - What was read of the lamp.
  * @param view - Unit vector from the ball to the camera.
  * @returns Sources, brightest first; empty when the lamp is alone.
  */
 export function secondLights(
-  crop: Raster,
+  face: BallFace,
   ball: Circle,
   lamp: Pick<BallLamp, 'lampRadiance' | 'angularDiameterDeg' | 'blurPx'>,
   view: Vector,
 ): SecondLight[] {
-  const face = ballFace(crop, ball);
-  if (!face) return [];
   const normalAt = ballNormal(ball, view);
   const lampPatch = lampPatchOf(face);
   if (!lampPatch) return [];

@@ -8,7 +8,7 @@
 import { rm } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
 import { analyzePhoto } from '../../src/analysis/analyzePhoto';
-import type { Stage } from '../../src/analysis/options';
+import type { Watch } from '../../src/analysis/options';
 import { decodeFile } from '../../src/cli/decodeFile';
 import { type Engines, openEngines } from '../../src/vision/openEngines';
 import { quantile } from './quantile';
@@ -58,9 +58,10 @@ async function timesOf(path: string, engines: Engines): Promise<Times> {
       return result;
     },
   };
-  const starts = new Map<Stage, number>();
-  const watch = (stage: Stage) => {
-    if (!starts.has(stage)) starts.set(stage, performance.now());
+  let outlines = 0;
+  const begun = performance.now();
+  const watch: Watch = (_stage, _share, found) => {
+    if (found) outlines = performance.now() - begun;
   };
   const photo = decoded.result;
   const options = { ballMm: BALL_MM, ballAt: null, rig: null };
@@ -69,7 +70,7 @@ async function timesOf(path: string, engines: Engines): Promise<Times> {
     stones: analyzed.result.stones.length,
     decode: decoded.ms,
     decodeCpu: decoded.cpu,
-    outlines: starts.get('highlights')! - starts.get('ball')!,
+    outlines,
     total: analyzed.ms,
     cpu: analyzed.cpu,
     network,

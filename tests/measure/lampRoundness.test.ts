@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Raster } from '../../src/image/raster';
+import { ballFace } from '../../src/measure/ballFace';
 import { lampRoundness } from '../../src/measure/lampRoundness';
 import { drawBall } from '../helpers/drawBall';
 import { lampAt } from '../helpers/drawnLamp';
@@ -8,7 +9,8 @@ const CAMERA = { blurPx: 0.5 };
 const LAMP = lampAt(36, 20, 12, 16);
 const whole = drawBall(LAMP, CAMERA);
 const dark = drawBall({ ...LAMP, radiance: 0 }, CAMERA);
-const shapeOf = (crop: Raster) => lampRoundness(crop, whole.ball, [0, 0, 1], CAMERA.blurPx)!;
+const shapeOf = (crop: Raster) =>
+  lampRoundness(ballFace(crop, whole.ball)!, whole.ball, [0, 0, 1], CAMERA.blurPx)!;
 
 /** The same ball, the lamp hidden on one side of a line through a point on its image. */
 function hidden(row: number, column: number, turnDeg: number): Raster {
@@ -23,7 +25,7 @@ function hidden(row: number, column: number, turnDeg: number): Raster {
 it('finds a whole lamp even, wherever it stands', () => {
   for (const offAxisDeg of [5, 25, 45]) {
     const { crop, ball } = drawBall(lampAt(offAxisDeg, 70, 12, 16), CAMERA);
-    const { evenness, skewness } = lampRoundness(crop, ball, [0, 0, 1], CAMERA.blurPx)!;
+    const { evenness, skewness } = lampRoundness(ballFace(crop, ball)!, ball, [0, 0, 1], CAMERA.blurPx)!;
     expect(evenness).toBeGreaterThan(0.9);
     expect(skewness).toBeLessThan(0.05);
   }
@@ -44,5 +46,5 @@ it('does not depend on the exposure', () => {
 
 it('says nothing of a ball without a lamp', () => {
   const plain = { ...whole.crop, data: whole.crop.data.map(() => 0.2) };
-  expect(lampRoundness(plain, whole.ball, [0, 0, 1], 0.5)).toBeNull();
+  expect(lampRoundness(ballFace(plain, whole.ball)!, whole.ball, [0, 0, 1], 0.5)).toBeNull();
 });

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Raster } from '../../src/image/raster';
+import { ballFace } from '../../src/measure/ballFace';
 import { ballLamp } from '../../src/measure/ballLamp';
 import { secondLights } from '../../src/measure/secondLights';
 import { dot } from '../../src/optics/vector';
@@ -22,7 +23,7 @@ function withSecond(other: DrawnLamp): Raster {
 
 function lightsIn(crop: Raster) {
   const lamp = ballLamp(crop, alone.ball, [0, 0, 1])!;
-  return secondLights(crop, alone.ball, lamp, [0, 0, 1]);
+  return secondLights(ballFace(crop, alone.ball)!, alone.ball, lamp, [0, 0, 1]);
 }
 
 it('finds none beside a lone lamp, the mirrored tray and the room', () => {
