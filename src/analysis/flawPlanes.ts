@@ -1,8 +1,10 @@
 import { boxOfPlaces } from '../image/boxOfPlaces';
 import { cropLinear } from '../image/cropLinear';
 import { fillPolygon } from '../image/fillPolygon';
+import { nthSmallest } from '../image/nthSmallest';
 import type { Photo } from '../image/photo';
 import type { Mask, Raster } from '../image/raster';
+import { lnInPlace } from '../kernels/lnInPlace';
 import { clippedPixels } from '../measure/clippedPixels';
 import { areaResize } from '../vision/areaResize';
 import { linearResize } from '../vision/linearResize';
@@ -135,8 +137,7 @@ function medianLuminance(light: Raster, inside: Mask): number {
   for (let i = 0, j = 0; i < values.length; i++, j += 3) {
     if (inside.data[i]) values[count++] = ofRed * data[j]! + ofGreen * data[j + 1]! + ofBlue * data[j + 2]!;
   }
-  const sorted = values.subarray(0, count).sort();
-  return Math.max(LEAST_MEDIAN, sorted[(count - 1) >> 1] ?? 1);
+  return Math.max(LEAST_MEDIAN, nthSmallest(values.subarray(0, count), (count - 1) >> 1) ?? 1);
 }
 
 function everySecond(inside: Mask, rows: number, columns: number): Mask {
@@ -161,15 +162,17 @@ function logsOf(
   [ofRed, ofGreen, ofBlue]: readonly [number, number, number],
 ): Raster {
   const size = rows * columns;
-  const logAt = (at: number) =>
-    Math.log(
-      LOG_FLOOR + ofRed * planes[at]! + ofGreen * planes[size + at]! + ofBlue * planes[2 * size + at]!,
-    );
+  const logs = new Float32Array(size);
+  for (let i = 0; i < size; i++) {
+    logs[i] = LOG_FLOOR + ofRed * planes[i]! + ofGreen * planes[size + i]! + ofBlue * planes[2 * size + i]!;
+  }
+  lnInPlace(logs);
   const width = columns / 2;
   const data = new Float32Array((rows / 2) * width);
-  for (let i = 0; i < data.length; i++) {
-    const at = 2 * Math.floor(i / width) * columns + 2 * (i % width);
-    data[i] = (logAt(at) + logAt(at + 1) + logAt(at + columns) + logAt(at + columns + 1)) / 4;
+  for (let row = 0, i = 0; row < rows; row += 2) {
+    for (let at = row * columns; at < (row + 1) * columns; at += 2, i++) {
+      data[i] = (logs[at]! + logs[at + 1]! + logs[at + columns]! + logs[at + columns + 1]!) / 4;
+    }
   }
   return { width, height: rows / 2, channels: 1, data };
 }

@@ -76,8 +76,8 @@ function quantiles({ data }: Raster, mask: Mask): number[] {
   return QUANTILES.map((share) => nthSmallest(values, Math.floor(share * (count - 1))) ?? 0);
 }
 
-/** Mean over the mask around each pixel, at one of the scales. */
-type Smooth = (axis: Raster, k: number) => Float32Array;
+/** Means over the mask around each pixel, at each of the scales. */
+type Smooth = (axis: Raster) => Float32Array[];
 
 /** Blurs over a mask; the mask's own blurs are worked out once for all axes. */
 function smoothOver(mask: Mask, mmPerPx: number, blur: Blur): Smooth {
@@ -86,20 +86,19 @@ function smoothOver(mask: Mask, mmPerPx: number, blur: Blur): Smooth {
     blur({ width, height, channels: 1, data }, SCALES_MM[k]! / mmPerPx).data;
   const inside = Float32Array.from(mask.data);
   const shares = SCALES_MM.map((_, k) => blurAt(inside, k));
-  return ({ data }, k) => {
-    const sums = blurAt(
-      data.map((value, i) => value * inside[i]!),
-      k,
-    );
-    const share = shares[k]!;
-    for (let i = 0; i < sums.length; i++) sums[i]! /= Math.max(1e-3, share[i]!);
-    return sums;
+  return ({ data }) => {
+    const own = data.map((value, i) => value * inside[i]!);
+    return shares.map((share, k) => {
+      const sums = blurAt(own, k);
+      for (let i = 0; i < sums.length; i++) sums[i]! /= Math.max(1e-3, share[i]!);
+      return sums;
+    });
   };
 }
 
 /** Standard deviations of the differences between blurs, over the mask. */
 function bandSpreads(axis: Raster, mask: Mask, smooth: Smooth): number[] {
-  const blurs = SCALES_MM.map((_, k) => smooth(axis, k));
+  const blurs = smooth(axis);
   return SCALES_MM.slice(1).map((_, k) => {
     const [fine, coarse] = [blurs[k]!, blurs[k + 1]!];
     let [sum, squares, count] = [0, 0, 0];
