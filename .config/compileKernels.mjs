@@ -8,7 +8,9 @@ import { fileURLToPath } from 'node:url';
 import asc from 'assemblyscript/asc';
 
 const kernels = fileURLToPath(new URL('../src/kernels', import.meta.url));
-const OPTIONS = ['-O3', '--runtime', 'stub', '--enable', 'simd', '--noAssert'];
+/** Of 64 kB each: enough that the memory hardly ever grows, see `src/kernels/openKernels.ts`. */
+const PAGES = '512';
+const OPTIONS = ['-O3', '--runtime', 'stub', '--enable', 'simd', '--noAssert', '--initialMemory', PAGES];
 
 /**
  * @returns {Promise<Uint8Array>} The module's bytes.

@@ -86,8 +86,9 @@ async function timeStages(page: Page, path: string, nth: number): Promise<StageT
 async function openIdle(browser: Browser, url: string): Promise<Page> {
   const page = await (await browser.newContext({ viewport: VIEWPORT })).newPage();
   await page.goto(url);
-  // Said once the engines are there.
-  await page.getByText('Finding the ball and the lamp').waitFor({ timeout: 120_000 });
+  // Said once the engines are there; the ball may be found before it can be seen that it is looked for.
+  const begun = /Finding the ball and the lamp|Outlining the stones|Reading the highlights/;
+  await page.getByText(begun).waitFor({ timeout: 120_000 });
   await stopSample(page);
   await whenCopied(page);
   await whenIdle(browser);
