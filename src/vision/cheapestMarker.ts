@@ -1,8 +1,9 @@
 import type { Raster } from '../image/raster';
+import { LowestFirst } from './lowestFirst';
 import { PixelBuckets } from './pixelBuckets';
 
-/** Costs further apart than this many times share a bucket; its pixels may then be taken out more than once. */
-const MOST_BUCKETS = 1 << 18;
+/** Where the dearest step costs more times the cheapest than this, as on a black or flat picture, a heap serves better. */
+const MOST_BUCKETS = 1 << 20;
 
 /**
  * Gives every pixel to the marker from which it is reached at the least total cost.
@@ -25,8 +26,7 @@ export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
   if (!(least >= 0)) throw new RangeError('Every cost must be a number, 0 or more.');
   const labels = new Int32Array(markers.length);
   const total = new Float64Array(markers.length).fill(Number.POSITIVE_INFINITY);
-  // No step is shorter than a bucket is wide, or nearly none: what is taken out is rarely reached more cheaply later.
-  const open = new PixelBuckets(markers.length, Math.max(least, most / MOST_BUCKETS), Math.SQRT2 * most);
+  const open = queueFor(markers.length, least, most);
   for (let pixel = 0; pixel < markers.length; pixel++) {
     if (markers[pixel] === 0) continue;
     total[pixel] = 0;
@@ -57,6 +57,21 @@ export function cheapestMarker(cost: Raster, markers: Int32Array): Int32Array {
     }
   }
   return labels;
+}
+
+/** Gives pixels in an order in which none that was taken out is reached more cheaply later. */
+interface Queue {
+  put(pixel: number, total: number): void;
+  take(): number;
+}
+
+function queueFor(pixels: number, least: number, most: number): Queue {
+  // No step is shorter than a bucket is wide.
+  if (most < MOST_BUCKETS * least) return new PixelBuckets(pixels, least, Math.SQRT2 * most);
+  // A pixel's neighbors are taken in the order of their totals, so it is reached more cheaply a second time only
+  // if it was reached across a corner first: at most two entries a pixel.
+  const heap = new LowestFirst(2 * pixels);
+  return { put: (pixel, total) => heap.add(pixel, total), take: () => heap.take() };
 }
 
 /** Least and most of some numbers; not a number when one of them is none. */

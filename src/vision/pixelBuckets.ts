@@ -18,12 +18,12 @@ export class PixelBuckets {
 
   /**
    * @param pixels - Number of pixels.
-   * @param width - Totals that share a bucket differ by less; 0 for no difference at all between any.
+   * @param width - Totals that share a bucket differ by less, > 0.
    * @param farthest - No total put in is more above the one taken out last.
    */
   constructor(pixels: number, width: number, farthest: number) {
-    this.#width = width || 1;
-    const ring = Math.ceil(farthest / this.#width) + 2;
+    this.#width = width;
+    const ring = Math.ceil(farthest / width) + 2;
     this.#first = new Int32Array(ring).fill(NONE);
     this.#last = new Int32Array(ring).fill(NONE);
     this.#before = new Int32Array(pixels).fill(NONE);

@@ -25,6 +25,15 @@ it('gives every pixel to the marker that SciPy finds nearest', () => {
   expect([...cheapestMarker(raster, Int32Array.from(markers))]).toEqual(labels);
 });
 
+// Source: as above. One step that is a thousand million times as dear asks for the other kind of queue.
+it('finds the same beside a step dearer than all others together', () => {
+  const { width, height, cost, markers, labels } = golden.flood;
+  const taller = [...cost, ...Array.from({ length: width }, () => 1e9)];
+  const raster: Raster = { width, height: height + 1, channels: 1, data: Float32Array.from(taller) };
+  const found = cheapestMarker(raster, Int32Array.from([...markers, ...new Array<number>(width).fill(0)]));
+  expect([...found].slice(0, width * height)).toEqual(labels);
+});
+
 it('swaps with its markers', () => {
   const { width, height, cost, markers } = golden.flood;
   const raster: Raster = { width, height, channels: 1, data: Float32Array.from(cost) };
